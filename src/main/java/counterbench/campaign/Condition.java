@@ -1,0 +1,48 @@
+package counterbench.campaign;
+
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A {@code when}: attributes of the vehicle (or the job's outcome) and the answer that each must
+ * have.
+ *
+ * @param answers attribute to answer, compared exactly; empty holds for every vehicle
+ */
+public record Condition(Map<String, String> answers) {
+    /** Holds for every vehicle. */
+    public static final Condition ALWAYS = new Condition(Map.of());
+
+    public Condition {
+        answers = java.util.Collections.unmodifiableMap(new TreeMap<>(answers));
+    }
+
+    /** Whether a condition can be told of a vehicle, and how. */
+    public enum Holds {
+        YES,
+        NO,
+        UNKNOWN
+    }
+
+    /**
+     * Judges the condition on a vehicle's attributes. An attribute that the vehicle lacks makes it
+     * unknown, unless another attribute already answers no.
+     */
+    public Holds on(Map<String, String> attributes) {
+        boolean unknown = false;
+        for (Map.Entry<String, String> wanted : answers.entrySet()) {
+            String answer = attributes.get(wanted.getKey());
+            if (answer == null) {
+                unknown = true;
+            } else if (!answer.equals(wanted.getValue())) {
+                return Holds.NO;
+            }
+        }
+        return unknown ? Holds.UNKNOWN : Holds.YES;
+    }
+
+    @Override
+    public String toString() {
+        return answers.toString();
+    }
+}

@@ -1,0 +1,30 @@
+package counterbench.campaign;
+
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A vehicle on a campaign's list.
+ *
+ * @param campaign the campaign
+ * @param vin as compared: upper case without spaces
+ * @param model what people call it
+ * @param attributes what conditions may ask
+ */
+public record Vehicle(
+        String campaign, String vin, @Nullable String model, Map<String, String> attributes) {
+    public Vehicle {
+        Objects.requireNonNull(campaign, "campaign");
+        vin = compared(vin);
+        attributes = Collections.unmodifiableMap(new TreeMap<>(attributes));
+    }
+
+    /** A VIN as it is compared: upper case without spaces. */
+    public static String compared(String vin) {
+        return vin.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
+    }
+}

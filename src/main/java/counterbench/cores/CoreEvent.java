@@ -1,0 +1,64 @@
+package counterbench.cores;
+
+import counterbench.shared.Address;
+import java.time.Instant;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One fact in a core's life.
+ *
+ * @param core the core tag
+ * @param quantity plugs fitted or removed, for {@code plugged} and {@code unplugged}
+ */
+public record CoreEvent(
+        Address address,
+        String core,
+        Kind kind,
+        Instant at,
+        @Nullable String job,
+        @Nullable String serial,
+        @Nullable String part,
+        @Nullable Integer quantity,
+        @Nullable String packaging,
+        @Nullable String shipment,
+        @Nullable String reason,
+        @Nullable String by) {
+    public CoreEvent {
+        Objects.requireNonNull(core, "core");
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(at, "at");
+    }
+
+    /** What can happen to a core. */
+    public enum Kind {
+        REMOVED("removed"),
+        DRAIN_BEGUN("drain-begun"),
+        DRAIN_ENDED("drain-ended"),
+        PLUGGED("plugged"),
+        UNPLUGGED("unplugged"),
+        PACKED("packed"),
+        ADDED("added"),
+        TAKEN_OFF("taken-off"),
+        SHIPPED("shipped"),
+        RECEIVED("received"),
+        ACCEPTED("accepted"),
+        REJECTED("rejected");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word that sheets use. */
+        public String word() {
+            return word;
+        }
+
+        /** Whether it is the return centre's word on what arrived. */
+        public boolean acknowledges() {
+            return this == RECEIVED || this == ACCEPTED || this == REJECTED;
+        }
+    }
+}

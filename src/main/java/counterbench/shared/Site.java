@@ -1,0 +1,61 @@
+package counterbench.shared;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.ZoneId;
+import java.util.Currency;
+import java.util.Objects;
+
+/**
+ * One workshop.
+ *
+ * @param no the number that its keys in the store begin with, 1 to 1023
+ * @param site the short name that people type
+ * @param name the full name
+ * @param zone the time zone in which its days and months begin
+ * @param currency what its money is counted in
+ * @param patience how long the site waits before it is reminded
+ */
+public record Site(
+        int no, String site, String name, ZoneId zone, Currency currency, Patience patience) {
+    public Site {
+        Objects.requireNonNull(site, "site");
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(zone, "zone");
+        Objects.requireNonNull(currency, "currency");
+        Objects.requireNonNull(patience, "patience");
+        if (no < 1 || no > 1023) {
+            throw new IllegalArgumentException("site number " + no + " is not between 1 and 1023");
+        }
+    }
+
+    /**
+     * Days after which an open job, an unacknowledged shipment and an unpaid claim are worth a
+     * word.
+     */
+    public record Patience(int jobDays, int acknowledgementDays, int creditDays) {
+        /** What holds unless the site says otherwise. */
+        public static final Patience USUAL = new Patience(14, 21, 45);
+    }
+
+    /** The site's calendar day at an instant. */
+    public LocalDate dayOf(Instant at) {
+        return at.atZone(zone).toLocalDate();
+    }
+
+    /** The site's calendar month at an instant. */
+    public YearMonth monthOf(Instant at) {
+        return YearMonth.from(dayOf(at));
+    }
+
+    /** The first instant of a day at the site. */
+    public Instant startOf(LocalDate day) {
+        return day.atStartOfDay(zone).toInstant();
+    }
+
+    /** The instant at which a day at the site is over, which is the first of the next. */
+    public Instant endOf(LocalDate day) {
+        return startOf(day.plusDays(1));
+    }
+}

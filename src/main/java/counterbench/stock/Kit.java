@@ -1,0 +1,45 @@
+package counterbench.stock;
+
+import counterbench.shared.Address;
+import counterbench.shared.Quantity;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kit as it was received.
+ *
+ * @param kit its serial
+ * @param kitPart its part number, by which the packs know its contents
+ * @param revision the revision it was packed under, if known
+ * @param expiresOn the last usable day of what is in it, if it has one
+ * @param missing what it came without
+ */
+public record Kit(
+        Address address,
+        String kit,
+        String kitPart,
+        Instant receivedAt,
+        @Nullable String revision,
+        @Nullable LocalDate expiresOn,
+        @Nullable String lot,
+        @Nullable BigDecimal unitCost,
+        List<PartQuantity> missing) {
+    public Kit {
+        Objects.requireNonNull(kit, "kit");
+        Objects.requireNonNull(kitPart, "kitPart");
+        Objects.requireNonNull(receivedAt, "receivedAt");
+        missing = List.copyOf(missing);
+    }
+
+    /** How much of a part it came without. */
+    public Quantity missingOf(String part) {
+        return missing.stream()
+                .filter(m -> m.part().equals(part))
+                .map(PartQuantity::quantity)
+                .reduce(Quantity.ZERO, Quantity::plus);
+    }
+}

@@ -1,0 +1,25 @@
+package counterbench.stock;
+
+import counterbench.shared.Address;
+import counterbench.shared.Quantity;
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Loose parts received into the store. */
+public record Receipt(
+        Address address,
+        String part,
+        Quantity quantity,
+        Instant receivedAt,
+        @Nullable String lot,
+        @Nullable LocalDate expiresOn,
+        @Nullable BigDecimal unitCost) {
+    public Receipt {
+        Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(quantity, "quantity");
+        Objects.requireNonNull(receivedAt, "receivedAt");
+    }
+}
