@@ -1,0 +1,361 @@
+package counterbench.facts;
+
+import static counterbench.facts.Column.column;
+import static counterbench.facts.Column.oneOf;
+import static counterbench.facts.ColumnType.AMOUNT;
+import static counterbench.facts.ColumnType.ATTRIBUTES;
+import static counterbench.facts.ColumnType.DATE;
+import static counterbench.facts.ColumnType.DECIMAL;
+import static counterbench.facts.ColumnType.DOCUMENT;
+import static counterbench.facts.ColumnType.NOTE;
+import static counterbench.facts.ColumnType.PARTS;
+import static counterbench.facts.ColumnType.QUANTITY;
+import static counterbench.facts.ColumnType.ROLES;
+import static counterbench.facts.ColumnType.TEXT;
+import static counterbench.facts.ColumnType.TIME;
+import static counterbench.facts.ColumnType.VIN;
+import static counterbench.facts.ColumnType.WHOLE;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+
+/**
+ * Every kind of fact. The kinds that sheets may hold bear the sheets' names and headings; the last
+ * ones are recorded by commands only. Kinds stand in the order in which an import reads them, so
+ * that what a row names has been read before it.
+ */
+public enum FactKind {
+    PEOPLE(keyed("name"), required(text("name"), column(ROLES, "roles"))),
+    PARTS_LIST(
+            keyed("part"), required(text("part"), text("name"), oneOf("unit", "each", "mL", "g"))),
+    INSTRUMENTS(
+            keyed("instrument"),
+            required(text("instrument"), text("kind"), text("unit")),
+            text("serial")),
+    CALIBRATIONS(
+            keyed("instrument", "calibrated_on"),
+            required(text("instrument"), column(DATE, "calibrated_on"), column(DATE, "due_on")),
+            text("certificate"),
+            column(DECIMAL, "uncertainty_percent"),
+            column(DECIMAL, "uncertainty")),
+    RATES(
+            keyed("rate", "valid_from"),
+            required(
+                    oneOf("rate", "labour"),
+                    column(AMOUNT, "amount"),
+                    text("currency"),
+                    column(DATE, "valid_from"))),
+    VEHICLES(
+            keyed("campaign", "vin"),
+            required(text("campaign"), column(VIN, "vin")),
+            text("model"),
+            column(ATTRIBUTES, "attributes")),
+    ORDERS(
+            keyed("order", "part"),
+            required(
+                    text("order"),
+                    text("part"),
+                    column(QUANTITY, "quantity"),
+                    column(DATE, "ordered_on")),
+            column(DATE, "expected_on"),
+            column(DATE, "cancelled_on"),
+            text("by")),
+    KITS(
+            keyed("kit"),
+            required(text("kit"), text("kit_part"), column(TIME, "received_at")),
+            text("revision"),
+            column(DATE, "expires_on"),
+            text("lot"),
+            column(DECIMAL, "unit_cost"),
+            text("currency"),
+            column(PARTS, "missing"),
+            text("document"),
+            text("by")),
+    SHIPMENTS(
+            keyed("shipment"),
+            required(text("shipment"), text("carrier"), text("tracking")),
+            column(DECIMAL, "weight"),
+            oneOf("weight_unit", "kg", "lb"),
+            text("by")),
+    JOBS(
+            keyed("job"),
+            required(text("job"), text("campaign"), column(VIN, "vin"), column(TIME, "opened_at")),
+            text("work_order"),
+            text("technician"),
+            column(TIME, "completed_at"),
+            oneOf("outcome", "completed", "not-needed", "abandoned"),
+            text("redo_of"),
+            column(WHOLE, "mileage")),
+    CONTACTS(
+            facts("at"),
+            required(
+                    text("campaign"),
+                    column(VIN, "vin"),
+                    column(TIME, "at"),
+                    oneOf("outcome", "reached", "declined", "unreachable", "scrapped", "exported")),
+            column(NOTE, "reason"),
+            text("by")),
+    RECEIPTS(
+            facts("received_at"),
+            required(text("part"), column(QUANTITY, "quantity"), column(TIME, "received_at")),
+            text("lot"),
+            column(DATE, "expires_on"),
+            column(DECIMAL, "unit_cost"),
+            text("currency"),
+            text("document"),
+            text("by")),
+    ISSUES(
+            facts("at"),
+            required(text("job"), column(TIME, "at")),
+            text("kit"),
+            text("part"),
+            column(QUANTITY, "quantity"),
+            text("lot"),
+            text("by")),
+    USES(
+            facts("at"),
+            required(
+                    text("job"),
+                    text("part"),
+                    column(QUANTITY, "quantity"),
+                    oneOf(
+                            "condition",
+                            "new",
+                            "reused",
+                            "taken-off",
+                            "scrapped",
+                            "put-back",
+                            "on-core"),
+                    column(TIME, "at")),
+            text("kit"),
+            text("lot"),
+            text("core"),
+            oneOf("was", "new", "reused"),
+            text("by"),
+            column(NOTE, "reason")),
+    MARKS(
+            facts("at"),
+            required(text("job"), text("step"), column(TIME, "at")),
+            column(DECIMAL, "value"),
+            text("unit"),
+            column(WHOLE, "fastener"),
+            column(DECIMAL, "minutes"),
+            text("instrument"),
+            text("by")),
+    CORES(
+            facts("at"),
+            required(
+                    text("core"),
+                    oneOf(
+                            "event",
+                            "removed",
+                            "drain-begun",
+                            "drain-ended",
+                            "plugged",
+                            "unplugged",
+                            "packed",
+                            "added",
+                            "taken-off",
+                            "shipped",
+                            "received",
+                            "accepted",
+                            "rejected"),
+                    column(TIME, "at")),
+            text("job"),
+            text("serial"),
+            text("part"),
+            column(QUANTITY, "quantity"),
+            text("packaging"),
+            text("shipment"),
+            column(NOTE, "reason"),
+            text("by")),
+    MOVES(
+            facts("at"),
+            required(
+                    oneOf("event", "returned", "scrapped", "short", "sent", "arrived"),
+                    column(TIME, "at")),
+            text("kit"),
+            text("part"),
+            column(QUANTITY, "quantity"),
+            text("lot"),
+            text("other_site"),
+            text("document"),
+            column(NOTE, "reason"),
+            text("by")),
+    ACKNOWLEDGEMENTS(
+            facts("at"),
+            required(
+                    text("shipment"),
+                    column(TIME, "at"),
+                    oneOf("event", "received", "accepted", "rejected")),
+            text("core"),
+            text("serial"),
+            column(NOTE, "reason"),
+            text("by")),
+    COUNTS(
+            facts("counted_at"),
+            required(column(TIME, "counted_at"), column(QUANTITY, "quantity")),
+            text("part"),
+            text("kit"),
+            text("by")),
+    CLAIMS(
+            keyed("claim"),
+            required(text("claim"), text("job"), column(DATE, "submitted_on")),
+            column(DECIMAL, "labour_hours"),
+            column(AMOUNT, "labour_amount"),
+            column(AMOUNT, "parts_amount"),
+            column(AMOUNT, "core_charge"),
+            text("currency"),
+            column(DATE, "withdrawn_on"),
+            column(DATE, "denied_on"),
+            column(NOTE, "reason"),
+            text("replaces"),
+            text("by")),
+    CREDITS(
+            keyed("remittance", "line"),
+            required(
+                    text("remittance"),
+                    text("line"),
+                    column(AMOUNT, "amount"),
+                    column(DATE, "paid_on")),
+            text("claim"),
+            column(VIN, "vin"),
+            text("core"),
+            text("serial"),
+            text("currency"),
+            oneOf("kind", "claim", "core", "reversal")),
+
+    /** A site's name, zone, currency and patience. */
+    SITES(
+            commands(),
+            required(text("site"), text("name"), text("zone"), text("currency")),
+            column(WHOLE, "job_days"),
+            column(WHOLE, "acknowledgement_days"),
+            column(WHOLE, "credit_days")),
+    /** A campaign pack as it was loaded. */
+    PACKS(
+            commands(),
+            required(text("campaign"), text("revision"), text("file"), column(DOCUMENT, "text"))),
+    /** A finding settled by a person, on the evidence of that day. */
+    SETTLEMENTS(
+            commands(),
+            required(
+                    text("rule"),
+                    text("subject_kind"),
+                    text("subject"),
+                    column(TIME, "at"),
+                    column(NOTE, "reason"),
+                    text("evidence_hash"),
+                    column(NOTE, "evidence")),
+            text("part"),
+            text("step")),
+    /** An entry, or one line of it, that is taken back. */
+    REVERSALS(
+            commands(),
+            required(column(WHOLE, "entry"), column(TIME, "at"), column(NOTE, "reason")),
+            column(WHOLE, "line")),
+    /** A PIN that was set or changed: who, never what. */
+    PINS(commands(), required(text("name"), column(TIME, "at")));
+
+    private final Nature nature;
+    private final List<Column> columns;
+    private final int requiredCount;
+
+    FactKind(Nature nature, List<Column> required, Column... optional) {
+        this.nature = nature;
+        List<Column> all = new ArrayList<>(required);
+        all.addAll(Arrays.asList(optional));
+        this.columns = List.copyOf(all);
+        this.requiredCount = required.size();
+    }
+
+    private record Nature(List<String> key, Optional<String> time, boolean inSheets) {}
+
+    private static Nature keyed(String... headings) {
+        return new Nature(List.of(headings), Optional.empty(), true);
+    }
+
+    private static Nature facts(String time) {
+        return new Nature(List.of(), Optional.of(time), true);
+    }
+
+    private static Nature commands() {
+        return new Nature(List.of(), Optional.empty(), false);
+    }
+
+    private static List<Column> required(Column... columns) {
+        return Arrays.stream(columns).map(Column::asRequired).toList();
+    }
+
+    private static Column text(String heading) {
+        return column(TEXT, heading);
+    }
+
+    /** The word that files use. */
+    public String word() {
+        return this == PARTS_LIST ? "parts" : name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Columns in their order: required ones first. */
+    public List<Column> columns() {
+        return columns;
+    }
+
+    /** How many of the columns every row must say; they stand first. */
+    public int requiredCount() {
+        return requiredCount;
+    }
+
+    /** Whether rows are known by a key of their own; otherwise they are plain facts. */
+    public boolean hasKey() {
+        return !nature.key().isEmpty();
+    }
+
+    /** The headings of the key; empty for plain facts. */
+    public List<String> key() {
+        return nature.key();
+    }
+
+    /** The heading of the time at which a plain fact happened. */
+    public Optional<String> time() {
+        return nature.time();
+    }
+
+    /** Whether sheets may bring rows of this kind. */
+    public boolean isInSheets() {
+        return nature.inSheets();
+    }
+
+    /** Whether rows may bear the paper's own number, {@code ref}. */
+    public boolean takesRef() {
+        return isInSheets() && !hasKey();
+    }
+
+    /** The place of a heading among the columns. */
+    public OptionalInt find(String heading) {
+        return IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).heading().equalsIgnoreCase(heading))
+                .findFirst();
+    }
+
+    /**
+     * The place of a heading that the kind is known to have.
+     *
+     * @throws IllegalArgumentException if it has no such heading
+     */
+    public int indexOf(String heading) {
+        return find(heading)
+                .orElseThrow(
+                        () -> new IllegalArgumentException(word() + " has no column " + heading));
+    }
+
+    /** The kind of that word, in any letter case. */
+    public static Optional<FactKind> of(String word) {
+        return Arrays.stream(values()).filter(k -> k.word().equalsIgnoreCase(word)).findFirst();
+    }
+}
