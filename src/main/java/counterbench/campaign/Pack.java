@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param procedure the steps, in the order of the pack
  * @param cores cores that a job returns; empty where none is due
  * @param claim claim terms, if jobs can be claimed
+ * @param vehiclesFile the file of the affected vehicles beside the pack, if it names one
  */
 public record Pack(
         String campaign,
@@ -34,7 +35,8 @@ public record Pack(
         List<String> cautions,
         List<Step> procedure,
         List<CoreTerms> cores,
-        @Nullable ClaimTerms claim) {
+        @Nullable ClaimTerms claim,
+        @Nullable String vehiclesFile) {
     public Pack {
         Objects.requireNonNull(campaign, "campaign");
         Objects.requireNonNull(title, "title");
@@ -45,6 +47,34 @@ public record Pack(
         cautions = List.copyOf(cautions);
         procedure = List.copyOf(procedure);
         cores = List.copyOf(cores);
+    }
+
+    /** A pack that names no file of vehicles. */
+    public Pack(
+            String campaign,
+            String title,
+            String revision,
+            LocalDate inForceFrom,
+            boolean vinCheckDigit,
+            SortedMap<String, List<String>> attributes,
+            List<KitTerms> kits,
+            List<String> cautions,
+            List<Step> procedure,
+            List<CoreTerms> cores,
+            @Nullable ClaimTerms claim) {
+        this(
+                campaign,
+                title,
+                revision,
+                inForceFrom,
+                vinCheckDigit,
+                attributes,
+                kits,
+                cautions,
+                procedure,
+                cores,
+                claim,
+                null);
     }
 
     /** The step of that name. */

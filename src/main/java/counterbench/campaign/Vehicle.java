@@ -1,7 +1,7 @@
 package counterbench.campaign;
 
+import counterbench.shared.vin.Vin;
 import java.util.Collections;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
@@ -25,6 +25,6 @@ public record Vehicle(
 
     /** A VIN as it is compared: upper case without spaces. */
     public static String compared(String vin) {
-        return vin.replaceAll("\\s", "").toUpperCase(Locale.ROOT);
+        return Vin.compared(vin);
     }
 }
