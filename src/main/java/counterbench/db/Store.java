@@ -1,0 +1,178 @@
+package counterbench.db;
+
+import counterbench.shared.StoreUnusable;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.SQLException;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jooq.DSLContext;
+import org.jooq.SQLDialect;
+import org.jooq.conf.ExecuteWithoutWhere;
+import org.jooq.conf.RenderQuotedNames;
+import org.jooq.conf.Settings;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The open store. One connection writes, one transaction at a time, and is durable before it
+ * returns; readers get connections of their own.
+ */
+public final class Store implements AutoCloseable {
+    private final StoreAddress address;
+    private final Settings settings =
+            new Settings()
+                    .withRenderQuotedNames(RenderQuotedNames.EXPLICIT_DEFAULT_UNQUOTED)
+                    .withRenderSchema(false)
+                    .withExecuteUpdateWithoutWhere(ExecuteWithoutWhere.THROW)
+                    .withExecuteDeleteWithoutWhere(ExecuteWithoutWhere.THROW)
+                    .withExecuteLogging(false);
+    private @Nullable Connection writer;
+
+    private Store(StoreAddress address) {
+        this.address = address;
+    }
+
+    /**
+     * Opens the store and brings its tables up to date.
+     *
+     * @throws StoreUnusable if it cannot be opened
+     */
+    public static Store open(StoreAddress address, Migrations migrations) {
+        // Read by H2 when its server starts: other machines must not reach the embedded store.
+        System.setProperty("h2.bindAddress", "127.0.0.1");
+        Store store = new Store(address);
+        migrations.bringUpToDate(store);
+        return store;
+    }
+
+    /** Where it lies. */
+    public StoreAddress address() {
+        return address;
+    }
+
+    /** Whether it is the embedded store. */
+    public boolean isEmbedded() {
+        return address.dialect() == SQLDialect.H2;
+    }
+
+    /** A connection of its own, in auto-commit mode. The caller closes it. */
+    public Connection connect() {
+        try {
+            return address.user().isEmpty()
+                    ? DriverManager.getConnection(address.url())
+                    : DriverManager.getConnection(
+                            address.url(), address.user(), address.password());
+        } catch (SQLException e) {
+            throw unusable(e);
+        }
+    }
+
+    /** jOOQ on a connection. */
+    public DSLContext on(Connection connection) {
+        return DSL.using(connection, address.dialect(), settings);
+    }
+
+    /** Reads on a connection of its own, from one unchanging picture of the store. */
+    public <T> T read(Function<DSLContext, T> work) {
+        try (Connection connection = connect()) {
+            connection.setAutoCommit(false);
+            connection.setTransactionIsolation(
+                    isEmbedded()
+                            ? Connection.TRANSACTION_READ_COMMITTED
+                            : Connection.TRANSACTION_REPEATABLE_READ);
+            DSLContext sql = on(connection);
+            if (isEmbedded()) {
+                // Rows come as they are asked for; H2 would otherwise build whole results first.
+                sql.execute("set lazy_query_execution true");
+            }
+            T result = work.apply(sql);
+            connection.rollback();
+            return result;
+        } catch (SQLException e) {
+            throw unusable(e);
+        }
+    }
+
+    /** Runs one transaction. It is on the disk when this returns, and undone if the work throws. */
+    public <T> T write(Function<DSLContext, T> work) {
+        T result = writeUnsynced(work);
+        if (isEmbedded()) {
+            writer().execute("checkpoint sync");
+        }
+        return result;
+    }
+
+    /** As {@link #write} without a value. */
+    public void run(Consumer<DSLContext> work) {
+        write(
+                sql -> {
+                    work.accept(sql);
+                    return true;
+                });
+    }
+
+    /**
+     * As {@link #write}, but safe only against a killed process, not yet against a power cut: for
+     * staged rows.
+     */
+    public synchronized <T> T writeUnsynced(Function<DSLContext, T> work) {
+        Connection connection = writerConnection();
+        try {
+            T result = work.apply(on(connection));
+            connection.commit();
+            return result;
+        } catch (SQLException e) {
+            throw unusable(e);
+        } finally {
+            rollback(connection);
+        }
+    }
+
+    private static void rollback(Connection connection) {
+        try {
+            connection.rollback();
+        } catch (SQLException e) {
+            // The connection is gone, and with it whatever was not committed.
+        }
+    }
+
+    private DSLContext writer() {
+        return on(writerConnection());
+    }
+
+    private synchronized Connection writerConnection() {
+        try {
+            Connection open = writer;
+            if (open == null || !open.isValid(5)) {
+                open = connect();
+                open.setAutoCommit(false);
+                writer = open;
+            }
+            return open;
+        } catch (SQLException e) {
+            throw unusable(e);
+        }
+    }
+
+    private StoreUnusable unusable(SQLException e) {
+        return new StoreUnusable("the store cannot be used: " + firstLine(e), e);
+    }
+
+    private static String firstLine(SQLException e) {
+        String message = String.valueOf(e.getMessage());
+        return message.lines().findFirst().orElse(message);
+    }
+
+    @Override
+    public synchronized void close() {
+        if (writer != null) {
+            try {
+                writer.close();
+            } catch (SQLException e) {
+                // Closing a broken connection changes nothing.
+            }
+            writer = null;
+        }
+    }
+}

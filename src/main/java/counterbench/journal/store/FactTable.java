@@ -1,0 +1,180 @@
+package counterbench.journal.store;
+
+import counterbench.db.generated.Tables;
+import counterbench.facts.ColumnType;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jooq.Field;
+import org.jooq.Record;
+import org.jooq.Table;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The table of a kind of facts.
+ *
+ * @param key the key in job order, where the table has one
+ * @param columns the fields of the kind's columns, in their order
+ * @param vinKey the field of the VIN as compared, where the kind has a VIN that is looked up
+ */
+public record FactTable(
+        FactKind kind,
+        Table<?> table,
+        @Nullable Field<Long> key,
+        Field<Short> siteNo,
+        Field<Long> batch,
+        Field<Integer> line,
+        Field<String> ref,
+        Field<Integer> booked,
+        List<Field<?>> columns,
+        @Nullable Field<String> vinKey) {
+    /** Headings that SQL keeps for itself, and the names that stand for them. */
+    private static final Map<String, String> RENAMED =
+            Map.of(
+                    "by", "done_by",
+                    "value", "mark_value",
+                    "order", "order_name",
+                    "condition", "condition_word",
+                    "file", "file_name");
+
+    private static final Map<FactKind, FactTable> ALL = all();
+
+    /** The table of a kind. */
+    public static FactTable of(FactKind kind) {
+        return Objects.requireNonNull(ALL.get(kind));
+    }
+
+    /** Every table, in the order of kinds. */
+    public static List<FactTable> values() {
+        return List.copyOf(ALL.values());
+    }
+
+    private static Map<FactKind, FactTable> all() {
+        Map<FactKind, FactTable> tables = new EnumMap<>(FactKind.class);
+        for (FactKind kind : FactKind.values()) {
+            tables.put(kind, describe(kind, tableOf(kind)));
+        }
+        return tables;
+    }
+
+    private static FactTable describe(FactKind kind, Table<?> table) {
+        List<Field<?>> columns = new ArrayList<>();
+        kind.columns().forEach(c -> columns.add(field(table, columnName(kind, c.heading()))));
+        return new FactTable(
+                kind,
+                table,
+                table.field("K", Long.class),
+                typed(table, "SITE_NO", Short.class),
+                typed(table, "BATCH", Long.class),
+                typed(table, "LINE", Integer.class),
+                typed(table, "REF", String.class),
+                typed(table, "BOOKED", Integer.class),
+                List.copyOf(columns),
+                table.field("VIN_KEY", String.class));
+    }
+
+    private static String columnName(FactKind kind, String heading) {
+        if (heading.equals("line")) {
+            return kind == FactKind.CREDITS ? "remittance_line" : "entry_line";
+        }
+        return RENAMED.getOrDefault(heading, heading);
+    }
+
+    private static Field<?> field(Table<?> table, String name) {
+        return Arrays.stream(table.fields())
+                .filter(f -> f.getName().equalsIgnoreCase(name))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException(table + " has no column " + name));
+    }
+
+    private static <T> Field<T> typed(Table<?> table, String name, Class<T> type) {
+        return Objects.requireNonNull(table.field(name, type), name);
+    }
+
+    private static Table<?> tableOf(FactKind kind) {
+        return switch (kind) {
+            case PEOPLE -> Tables.PEOPLE_FACT;
+            case PARTS_LIST -> Tables.PARTS_FACT;
+            case INSTRUMENTS -> Tables.INSTRUMENTS_FACT;
+            case CALIBRATIONS -> Tables.CALIBRATIONS_FACT;
+            case RATES -> Tables.RATES_FACT;
+            case VEHICLES -> Tables.VEHICLES_FACT;
+            case ORDERS -> Tables.ORDERS_FACT;
+            case KITS -> Tables.KITS_FACT;
+            case SHIPMENTS -> Tables.SHIPMENTS_FACT;
+            case JOBS -> Tables.JOBS_FACT;
+            case CONTACTS -> Tables.CONTACTS_FACT;
+            case RECEIPTS -> Tables.RECEIPTS_FACT;
+            case ISSUES -> Tables.ISSUES_FACT;
+            case USES -> Tables.USES_FACT;
+            case MARKS -> Tables.MARKS_FACT;
+            case CORES -> Tables.CORES_FACT;
+            case MOVES -> Tables.MOVES_FACT;
+            case ACKNOWLEDGEMENTS -> Tables.ACKNOWLEDGEMENTS_FACT;
+            case COUNTS -> Tables.COUNTS_FACT;
+            case CLAIMS -> Tables.CLAIMS_FACT;
+            case CREDITS -> Tables.CREDITS_FACT;
+            case SITES -> Tables.SITES_FACT;
+            case PACKS -> Tables.PACKS_FACT;
+            case SETTLEMENTS -> Tables.SETTLEMENTS_FACT;
+            case REVERSALS -> Tables.REVERSALS_FACT;
+            case PINS -> Tables.PINS_FACT;
+        };
+    }
+
+    /** The field of a heading. */
+    public Field<?> column(String heading) {
+        return columns.get(kind.indexOf(heading));
+    }
+
+    /** The text field of a heading. */
+    public Field<String> text(String heading) {
+        return column(heading).coerce(String.class);
+    }
+
+    /** Whether the table is kept in job order. */
+    public boolean isInJobOrder() {
+        return key != null;
+    }
+
+    /**
+     * All fields that an insert gives, in order: the key if there is one, the common ones, the
+     * columns.
+     */
+    List<Field<?>> inserted() {
+        List<Field<?>> fields = new ArrayList<>();
+        if (key != null) {
+            fields.add(key);
+        }
+        fields.addAll(List.of(siteNo, batch, line, ref, booked));
+        fields.addAll(columns);
+        if (vinKey != null) {
+            fields.add(vinKey);
+        }
+        return fields;
+    }
+
+    /** The fact in a record that holds all fields of this table. */
+    public FactRow row(Record record) {
+        List<@Nullable Object> values = new ArrayList<>(columns.size());
+        for (Field<?> column : columns) {
+            values.add(record.get(column));
+        }
+        return new FactRow(kind, values, record.get(ref));
+    }
+
+    /** The place of the VIN among the columns. */
+    int vinIndex() {
+        for (int i = 0; i < kind.columns().size(); i++) {
+            if (kind.columns().get(i).type() == ColumnType.VIN) {
+                return i;
+            }
+        }
+        throw new IllegalStateException(kind.word() + " has no VIN");
+    }
+}

@@ -1,0 +1,134 @@
+package counterbench.journal.store;
+
+import static counterbench.db.generated.Tables.TOUCHED;
+
+import counterbench.campaign.Vehicle;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an entry touches, so that the review judges only that again. An entry that touches more than
+ * a few thousand things touches all.
+ */
+final class Touched {
+    private static final int MOST = 5_000;
+
+    private final Set<Thing> things = new HashSet<>();
+    private boolean all;
+
+    /** What sort of thing is touched. */
+    enum What {
+        JOB,
+        KIT,
+        PART,
+        VIN,
+        CORE,
+        SHIPMENT,
+        CLAIM,
+        CREDIT,
+        ALL;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private record Thing(What what, String name) {}
+
+    void add(FactRow row) {
+        if (all) {
+            return;
+        }
+        addThings(row);
+        if (things.size() > MOST) {
+            all = true;
+            things.clear();
+        }
+    }
+
+    private void addThings(FactRow row) {
+        switch (row.kind()) {
+            case JOBS -> {
+                add(What.JOB, row.text("job"));
+                add(What.VIN, Vehicle.compared(String.valueOf(row.text("vin"))));
+            }
+            case MARKS -> add(What.JOB, row.text("job"));
+            case ISSUES, USES -> addHardware(row);
+            case CLAIMS -> {
+                add(What.JOB, row.text("job"));
+                add(What.CLAIM, row.text("claim"));
+            }
+            case CORES -> {
+                add(What.JOB, row.text("job"));
+                add(What.CORE, row.text("core"));
+                add(What.SHIPMENT, row.text("shipment"));
+            }
+            case KITS -> add(What.KIT, row.text("kit"));
+            case RECEIPTS -> add(What.PART, row.text("part"));
+            case MOVES, COUNTS -> {
+                add(What.KIT, row.text("kit"));
+                add(
+                        What.PART,
+                        row.kind() == FactKind.MOVES || row.text("kit") == null
+                                ? row.text("part")
+                                : null);
+            }
+            case ACKNOWLEDGEMENTS -> {
+                add(What.CORE, row.text("core"));
+                add(What.SHIPMENT, row.text("shipment"));
+            }
+            case CREDITS -> {
+                add(What.CLAIM, row.text("claim"));
+                add(What.CREDIT, row.text("remittance"));
+            }
+            case VEHICLES, INSTRUMENTS, CALIBRATIONS, PARTS_LIST, SITES, PACKS, REVERSALS ->
+                    all = true;
+            case PEOPLE, RATES, ORDERS, CONTACTS, SHIPMENTS, SETTLEMENTS, PINS -> {
+                // No rule reads these.
+            }
+        }
+    }
+
+    private void addHardware(FactRow row) {
+        add(What.JOB, row.text("job"));
+        add(What.KIT, row.text("kit"));
+        boolean movesLoose =
+                row.kind() == FactKind.ISSUES || "put-back".equals(row.text("condition"));
+        add(What.PART, movesLoose && row.text("kit") == null ? row.text("part") : null);
+    }
+
+    private void add(What what, @Nullable String name) {
+        if (name != null) {
+            things.add(new Thing(what, name));
+        }
+    }
+
+    /** Writes down what the entry of that number touched. */
+    void write(DSLContext sql, int siteNo, long number) {
+        if (all) {
+            things.clear();
+            things.add(new Thing(What.ALL, ""));
+        }
+        var insert =
+                sql.batch(
+                        sql.insertInto(
+                                        TOUCHED,
+                                        TOUCHED.SITE_NO,
+                                        TOUCHED.NUMBER,
+                                        TOUCHED.WHAT,
+                                        TOUCHED.NAME)
+                                .values((Short) null, null, null, null));
+        if (things.isEmpty()) {
+            return;
+        }
+        for (Thing thing : things) {
+            insert = insert.bind((short) siteNo, number, thing.what().word(), thing.name());
+        }
+        insert.execute();
+    }
+}
