@@ -19,6 +19,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.jooq.DSLContext;
+import org.jooq.Record2;
+import org.jooq.ResultQuery;
+import org.jooq.SelectConditionStep;
 import org.jooq.exception.DataAccessException;
 
 /**
@@ -133,11 +136,22 @@ public final class JooqJournal {
     /** The locked end of a site's chain. */
     record Head(long number, String hash) {
         static Head lock(DSLContext sql, int siteNo) {
+            return found(query(sql, siteNo).forUpdate(), siteNo);
+        }
+
+        static Head read(DSLContext sql, int siteNo) {
+            return found(query(sql, siteNo), siteNo);
+        }
+
+        private static SelectConditionStep<Record2<Long, String>> query(
+                DSLContext sql, int siteNo) {
             return sql.select(JOURNAL_HEAD.LAST_NUMBER, JOURNAL_HEAD.LAST_HASH)
                     .from(JOURNAL_HEAD)
-                    .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo))
-                    .forUpdate()
-                    .fetchOptional(r -> new Head(r.value1(), r.value2()))
+                    .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo));
+        }
+
+        private static Head found(ResultQuery<Record2<Long, String>> query, int siteNo) {
+            return query.fetchOptional(r -> new Head(r.value1(), r.value2()))
                     .orElseThrow(
                             () -> new StoreUnusable("site number " + siteNo + " has no journal"));
         }

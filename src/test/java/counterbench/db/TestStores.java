@@ -1,0 +1,78 @@
+package counterbench.db;
+
+import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.jooq.SQLDialect;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Fresh real stores for tests: the embedded one in a new folder, and a new database on a real
+ * PostgreSQL that the tests start themselves.
+ */
+public enum TestStores {
+    H2,
+    POSTGRES;
+
+    private static final AtomicInteger COUNT = new AtomicInteger();
+    private static @Nullable EmbeddedPostgres server;
+
+    /** Both kinds, for parameterised tests. */
+    public static Stream<TestStores> both() {
+        return Stream.of(values());
+    }
+
+    /** The address of a new, empty store. */
+    public StoreAddress address() {
+        try {
+            return this == H2
+                    ? StoreAddress.of(Files.createTempDirectory("counterbench-test"), null)
+                    : newDatabase();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** A new store with tables in it. */
+    public Store open() {
+        return open(address());
+    }
+
+    /** Opens a store that a test has closed or given to another process. */
+    public static Store open(StoreAddress address) {
+        return Store.open(address, new Migrations((store, from) -> {}));
+    }
+
+    private static synchronized StoreAddress newDatabase() throws IOException {
+        EmbeddedPostgres running = server;
+        if (running == null) {
+            running = EmbeddedPostgres.builder().start();
+            server = running;
+        }
+        String name = "test" + COUNT.incrementAndGet();
+        try (Connection connection = running.getPostgresDatabase().getConnection();
+                Statement statement = connection.createStatement()) {
+            statement.execute(
+                    "create database "
+                            + name
+                            + " template template0 encoding 'UTF8' lc_collate 'C' lc_ctype 'C'");
+        } catch (SQLException e) {
+            throw new IOException(e);
+        }
+        String url = running.getJdbcUrl("postgres", name);
+        return new StoreAddress(url, "", "", SQLDialect.POSTGRES, Optional.empty());
+    }
+
+    /** Where the embedded store of an address lies. */
+    public static Path folder(StoreAddress address) {
+        return address.file().orElseThrow().getParent();
+    }
+}
