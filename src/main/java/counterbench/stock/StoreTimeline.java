@@ -5,9 +5,16 @@ import counterbench.stock.Posting.Phase;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,6 +52,34 @@ public record StoreTimeline(
      */
     public static StoreTimeline of(String part, Collection<Move> moves, Collection<Count> counts) {
         return new Run(part, moves, counts).timeline();
+    }
+
+    /**
+     * One timeline for each part that touched the store or was counted, by part number.
+     *
+     * @param moves any moves; those that touch no store do not matter
+     * @param counts any counts; those of kits do not matter
+     */
+    public static SortedMap<String, StoreTimeline> ofAll(
+            Collection<Move> moves, Collection<Count> counts) {
+        Map<String, List<Move>> movesOfPart =
+                moves.stream()
+                        .filter(m -> m.touches(Account.STORE))
+                        .collect(Collectors.groupingBy(Move::part));
+        Map<String, List<Count>> countsOfPart = new HashMap<>();
+        for (Count count : counts) {
+            if (count.part() != null) {
+                countsOfPart.computeIfAbsent(count.part(), p -> new ArrayList<>()).add(count);
+            }
+        }
+        SortedSet<String> parts = new TreeSet<>(movesOfPart.keySet());
+        parts.addAll(countsOfPart.keySet());
+        SortedMap<String, StoreTimeline> timelines = new TreeMap<>();
+        for (String part : parts) {
+            List<Move> ofPart = movesOfPart.getOrDefault(part, List.of());
+            timelines.put(part, of(part, ofPart, countsOfPart.getOrDefault(part, List.of())));
+        }
+        return timelines;
     }
 
     private static final class Run {

@@ -117,20 +117,9 @@ class LedgerPropertyTest {
 
     private static List<Move> allMoves(LedgerFacts facts) {
         List<Move> all = new ArrayList<>(Ledger.of(facts).moves());
-        Map<String, List<Move>> byPart = new HashMap<>();
-        all.stream()
-                .filter(m -> m.touches(Account.STORE))
-                .forEach(m -> byPart.computeIfAbsent(m.part(), p -> new ArrayList<>()).add(m));
-        Map<String, List<Count>> counts = new HashMap<>();
-        facts.counts().stream()
-                .filter(c -> c.part() != null)
-                .forEach(c -> counts.computeIfAbsent(c.part(), p -> new ArrayList<>()).add(c));
-        counts.keySet().forEach(p -> byPart.computeIfAbsent(p, q -> new ArrayList<>()));
-        byPart.forEach(
-                (part, moves) ->
-                        all.addAll(
-                                StoreTimeline.of(part, moves, counts.getOrDefault(part, List.of()))
-                                        .countMoves()));
+        StoreTimeline.ofAll(List.copyOf(all), facts.counts())
+                .values()
+                .forEach(timeline -> all.addAll(timeline.countMoves()));
         return all;
     }
 
