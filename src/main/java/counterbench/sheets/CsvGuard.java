@@ -1,0 +1,28 @@
+package counterbench.sheets;
+
+/**
+ * Spreadsheets run text that begins with {@code = + - @}, a tab or a carriage return as a formula,
+ * quoted or not (CWE-1236; OWASP ASVS 1.2.10). Our own {@code .csv} files put an apostrophe before
+ * such text, and it is taken off again when they are read.
+ */
+public final class CsvGuard {
+    private static final String STARTS = "=+-@\t\r";
+
+    private CsvGuard() {}
+
+    /** The text, guarded if it needs it. Numbers are not text and need no guard. */
+    public static String guarded(String text) {
+        return runs(text, 0) ? "'" + text : text;
+    }
+
+    /** The text without a guard. */
+    static String unguarded(String text) {
+        return !text.isEmpty() && text.charAt(0) == '\'' && runs(text, 1)
+                ? text.substring(1)
+                : text;
+    }
+
+    private static boolean runs(String text, int at) {
+        return text.length() > at && STARTS.indexOf(text.charAt(at)) >= 0;
+    }
+}
