@@ -1,7 +1,7 @@
 package counterbench.oracle;
 
 import java.io.IOException;
-import java.io.Reader;
+import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -27,12 +27,17 @@ final class PackReader {
     }
 
     static Pack read(Path file) {
-        try (Reader reader = Files.newBufferedReader(file)) {
-            Map<?, ?> top = (Map<?, ?>) plain(new Yaml(new LoaderOptions()).compose(reader));
-            return new PackReader(top).pack(file);
+        try {
+            return parse(Files.readString(file), file);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Reads a pack's text; a vehicle list that it names lies beside the file. */
+    static Pack parse(String text, Path file) {
+        Node top = new Yaml(new LoaderOptions()).compose(new StringReader(text));
+        return new PackReader((Map<?, ?>) plain(top)).pack(file);
     }
 
     private Pack pack(Path file) {

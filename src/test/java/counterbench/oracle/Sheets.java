@@ -54,6 +54,12 @@ final class Sheets {
         }
     }
 
+    /** Adds one row as it would be read. */
+    void add(String kind, Map<String, String> cells) {
+        byKind.computeIfAbsent(kind, k -> new ArrayList<>())
+                .add(new Row(Map.copyOf(cells), line++));
+    }
+
     List<Row> rows(String kind) {
         return byKind.getOrDefault(kind, List.of());
     }
