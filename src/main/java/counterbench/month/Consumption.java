@@ -2,9 +2,7 @@ package counterbench.month;
 
 import counterbench.shared.Quantity;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.NavigableSet;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -15,27 +13,23 @@ import java.util.TreeSet;
  * part of the campaign and whatever else its jobs touched.
  */
 public final class Consumption {
-    private final PartNumbers numbers;
     private final SortedMap<String, Sums> sums = new TreeMap<>();
     private final NavigableSet<String> fittedParts = new TreeSet<>();
     private long completedJobs;
 
-    public Consumption(PartNumbers numbers) {
-        this.numbers = numbers;
-        numbers.newest().forEach(part -> sums.put(part, new Sums()));
+    public Consumption(CampaignParts shown) {
+        shown.listed().forEach(part -> sums.put(part, new Sums()));
     }
 
     /** Adds one completed job with every part that it required, used or still has. */
     public void add(String job, Collection<PartOnJob> parts) {
         completedJobs++;
-        Map<String, PartOnJob> together = new HashMap<>();
         for (PartOnJob part : parts) {
-            together.merge(numbers.newest(part.part()), part, PartOnJob::plus);
-            if (!part.fitted().isZero()) {
+            sums.computeIfAbsent(part.part(), p -> new Sums()).add(job, part);
+            if (part.isFitted()) {
                 fittedParts.add(part.part());
             }
         }
-        together.forEach((row, part) -> sums.computeIfAbsent(row, r -> new Sums()).add(job, part));
     }
 
     /** The rows, by part number. */
@@ -43,7 +37,7 @@ public final class Consumption {
         return sums.entrySet().stream().map(e -> e.getValue().row(e.getKey())).toList();
     }
 
-    /** The real numbers of the parts that were fitted, new or old. */
+    /** The parts that were fitted, new or old. */
     public NavigableSet<String> fittedParts() {
         return new TreeSet<>(fittedParts);
     }
@@ -62,7 +56,7 @@ public final class Consumption {
             refittedOld = refittedOld.plus(part.refittedOld());
             scrapped = scrapped.plus(part.scrapped());
             left = left.plus(part.left());
-            if (part.isAmiss()) {
+            if (part.amiss()) {
                 jobs.add(job);
             }
         }

@@ -48,10 +48,10 @@ final class Book {
             return taken;
         }
 
-        /** Moves all that an account holds of every part, or owes. */
+        /** Moves all that an account holds of every part; what it owes it goes on owing. */
         void empty(Account from, Account to) {
             for (Holding holding : book.holdings(from)) {
-                move(from, to, holding.part(), holding.source(), holding.quantity());
+                take(from, to, holding.part(), holding.source(), holding.quantity());
             }
         }
     }

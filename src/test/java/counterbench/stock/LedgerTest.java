@@ -76,6 +76,13 @@ class LedgerTest {
     }
 
     @Test
+    void a_kit_that_owes_a_part_keeps_owing_it_when_it_is_issued() {
+        paper.kit("K-1").event(SCRAPPED, "K-1", WASHER, "5").issueKit("K-1", "J-1");
+        assertThat(holds(Account.bench("J-1"))).doesNotContain(WASHER);
+        assertThat(holds(Account.kit("K-1"))).isEqualTo("{QM-4473=-1}");
+    }
+
+    @Test
     void a_kit_issued_before_it_was_received_moves_nothing() {
         paper.issueKit("K-1", "J-1").kit("K-1");
         assertThat(holds(Account.kit("K-1"))).isEqualTo(WHOLE);

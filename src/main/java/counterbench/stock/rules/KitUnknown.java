@@ -19,8 +19,9 @@ import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A stock event or a count names a kit that the site never received. One finding for each such kit,
- * in the month of the first row that names it. Issues and uses are the job rules' to judge.
+ * A stock event or a count names a kit that the site never received. One finding for each such kit;
+ * it has no month, since a kit's month is that of its receipt. Issues and uses are the job rules'
+ * to judge.
  */
 public final class KitUnknown implements Judge<StockFacts> {
     private static final Comparator<Row> BY_TIME =
@@ -61,7 +62,7 @@ public final class KitUnknown implements Judge<StockFacts> {
                 site.site(),
                 null,
                 Subject.of(SubjectKind.KIT, kit),
-                site.monthOf(rows.get(0).at()),
+                null,
                 String.format(
                         "kit %s was never received at %s, but the paper says it was: %s",
                         kit, site.site(), acts),

@@ -122,7 +122,7 @@ class StockRulesTest {
         paper.event(Kind.SCRAPPED, "K-404", null, null).countKit("K-404", 0);
         assertThat(kitFindings())
                 .extracting(StockRulesTest::inWords)
-                .containsExactly("kit-unknown kit K-404 null 2026-03");
+                .containsExactly("kit-unknown kit K-404 null null");
         assertThat(kitFindings().get(0).evidence()).isEqualTo("never received; scrapped, counted");
     }
 
