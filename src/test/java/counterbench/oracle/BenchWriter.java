@@ -126,6 +126,8 @@ final class BenchWriter {
             office.technician(),
             "ref",
             office.ref("U"),
+            "site",
+            office.dice.percent(2) ? office.site.name() : "",
             "x-note",
             office.dice.percent(3) ? "said \"ok\", twice" : ""
         };

@@ -58,7 +58,8 @@ final class ClaimWriter {
 
     private void claim(JobStory story, LocalDate day) {
         String first = office.next("CL-");
-        boolean again = story.is(CLAIM_WITHDRAWN, CLAIM_DENIED, CLAIM_TWICE);
+        boolean again =
+                story.is(CLAIM_WITHDRAWN, CLAIM_DENIED, CLAIM_WITHDRAWN_LONG_AGO, CLAIM_TWICE);
         BigDecimal total = row(story, first, day, again && !story.is(CLAIM_TWICE), "");
         if (again) {
             String second = office.next("CL-");
@@ -95,7 +96,7 @@ final class ClaimWriter {
                 "currency",
                 office.site.currency(),
                 "withdrawn_on",
-                story.is(CLAIM_WITHDRAWN) ? ended : "",
+                story.is(CLAIM_WITHDRAWN, CLAIM_WITHDRAWN_LONG_AGO) ? ended : "",
                 "denied_on",
                 story.is(CLAIM_DENIED) ? ended : "",
                 "reason",
@@ -137,11 +138,19 @@ final class ClaimWriter {
                 String core = story.cores.get(0).tag();
                 credit(claim, new BigDecimal("310.00"), day.plusDays(1), "core", core);
             }
+            case CREDIT_BY_VIN -> credit("", total, day, "claim", "", story.vin);
+            case CREDIT_BY_CORE -> credit("", total, day, "claim", story.cores.get(0).tag());
+            case CORE_CREDIT_ONLY -> credit(claim, TEN, day, "core", story.cores.get(0).tag());
             default -> credit(claim, total, day, office.dice.percent(50) ? "" : "claim", "");
         }
     }
 
     private void credit(String claim, BigDecimal amount, LocalDate day, String kind, String core) {
+        credit(claim, amount, day, kind, core, "");
+    }
+
+    private void credit(
+            String claim, BigDecimal amount, LocalDate day, String kind, String core, String vin) {
         office.out.row(
                 "credits",
                 "remittance",
@@ -154,6 +163,8 @@ final class ClaimWriter {
                 day.toString(),
                 "claim",
                 claim,
+                "vin",
+                vin,
                 "core",
                 core,
                 "currency",

@@ -3,6 +3,7 @@ package counterbench.oracle;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.List;
 
 /** Removes the cores of a job, drains and plugs them, rightly or as the fault says. */
 final class CoreWriter {
@@ -25,7 +26,9 @@ final class CoreWriter {
     void write(Instant from) {
         boolean fewer = story.is(Fault.CORE_MISSING);
         Instant at = from;
-        for (Pack.CoreItem item : story.pack.cores()) {
+        List<Pack.CoreItem> items =
+                story.pack.cores().stream().filter(i -> story.applies(i.when())).toList();
+        for (Pack.CoreItem item : items) {
             for (int i = 0; i < item.quantity().intValue(); i++) {
                 if (fewer) {
                     fewer = false;
@@ -115,7 +118,8 @@ final class CoreWriter {
                 case DRAIN_NONE, DRAIN_NONE_UNPACKED -> plug(plugs);
                 case DRAIN_OPEN -> open();
                 case DRAIN_END_ONLY -> endOnly();
-                case DRAIN_SHORT -> then(drain(minutes - 1), plugs);
+                case DRAIN_SHORT, CORE_OF_OPEN_JOB, CORE_OF_ABANDONED ->
+                        then(drain(minutes - 1), plugs);
                 case DRAIN_EXACT, DRAIN_PLUG_AT_END -> exact(fault);
                 case DRAIN_TOUCHING -> twice(minutes / 2, 0, minutes - minutes / 2);
                 case DRAIN_APART -> twice(minutes - 1, 1, minutes - 1);

@@ -101,6 +101,7 @@ enum Fault {
     STRAY_SERIAL("core"),
     STRAY_ELSEWHERE("core"),
     SHIPMENT_CHANGED("core"),
+    CORE_OF_OPEN_JOB("core", "one-revision"),
     // Vehicles.
     VIN_SHORT("digit"),
     VIN_LETTER,
@@ -122,13 +123,27 @@ enum Fault {
     CLAIM_SAME_DAY("needs-none"),
     CLAIM_BEFORE_CORE("core"),
     CLAIM_ON_CORE_DAY("core"),
-    UNPAID("early"),
+    UNPAID,
     PAID_LESS("early"),
     PAID_IN_TWO("early"),
     PAID_AND_REVERSED("early"),
     PAID_AGAIN_AFTER_REVERSAL("early"),
     CREDIT_UNMATCHED("early"),
-    CORE_CREDIT("early", "core");
+    CORE_CREDIT("early", "core"),
+    // On these the text leaves two readings open.
+    KIT_ISSUED_BEFORE_RECEIPT("contested"),
+    KIT_ISSUED_TO_TWO("contested", "single"),
+    LOT_BESIDE_KIT("contested", "sealant"),
+    FOREIGN_PART("contested"),
+    FOUND_SHORT("contested"),
+    RESHIPPED("contested", "core"),
+    NOT_PACKED("contested", "core"),
+    ALL_ACKNOWLEDGED("contested", "core"),
+    CORE_OF_ABANDONED("contested", "core"),
+    CLAIM_WITHDRAWN_LONG_AGO("contested", "early"),
+    CREDIT_BY_VIN("contested", "early"),
+    CREDIT_BY_CORE("contested", "early", "core"),
+    CORE_CREDIT_ONLY("contested", "early", "core");
 
     private final Set<String> features;
 

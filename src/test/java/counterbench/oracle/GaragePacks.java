@@ -150,13 +150,8 @@ final class GaragePacks {
           - {id: bolts, do: "Tighten the valve bolts", kind: torque, after: [safe], fasteners: 6, torque: 72 lbf·in, also: 8 N·m, within: 10 %}
           - {id: rear, do: "Rear pipe clear of the floor", kind: sign, after: [bolts], when: {body: bus}}
         core:
-          part: HV-3391
-          quantity: 2
-          drain-minutes: 5
-          plugs: 1
-          packaging: crate
-          return-within-days: 45
-          charge: 60.00
+          - {part: HV-3391, when: {body: van}, quantity: 2, drain-minutes: 5, plugs: 1, packaging: crate, return-within-days: 45, charge: 60.00}
+          - {part: HV-3391, when: {body: bus}, quantity: 2, drain-minutes: 8, plugs: 2, packaging: crate, return-within-days: 40, charge: 75.00}
         claim:
           labour-operation: 14-0600
           hours: 1.5

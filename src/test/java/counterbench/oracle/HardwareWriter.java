@@ -39,9 +39,21 @@ final class HardwareWriter {
             KitBox second = kits.kitFor(story, story.items().get(0).part());
             bench.issueKit(second, story.tick(2));
         }
-        if (story.is(KIT_WITH_SHORT)) {
+        if (story.is(KIT_ISSUED_TO_TWO)) {
+            office.emptyKits.stream()
+                    .filter(k -> k.from().isBefore(story.opened))
+                    .map(Office.Returned::kit)
+                    .findFirst()
+                    .ifPresent(this::issueEmptyKit);
+        }
+        if (story.is(KIT_WITH_SHORT, FOUND_SHORT)) {
             foundShort(story.kits.get(0), story.washer());
         }
+    }
+
+    private void issueEmptyKit(KitBox empty) {
+        bench.issueKit(empty, story.tick(2));
+        story.bench.remove(empty.serial());
     }
 
     private KitBox unknownKit(Pack.KitItem item) {
@@ -143,7 +155,7 @@ final class HardwareWriter {
     }
 
     private void sealant(String part, BigDecimal quantity) {
-        if (story.is(LOT_EXPIRED, LOT_EXPIRES_TODAY)) {
+        if (story.is(LOT_EXPIRED, LOT_EXPIRES_TODAY, LOT_BESIDE_KIT)) {
             looseSealant(part, quantity);
             return;
         }
@@ -161,7 +173,7 @@ final class HardwareWriter {
 
     private void looseSealant(String part, BigDecimal quantity) {
         LocalDate day = office.clock.day(story.opened);
-        LocalDate expires = story.is(LOT_EXPIRED) ? day.minusDays(1) : day;
+        LocalDate expires = story.is(LOT_EXPIRED, LOT_BESIDE_KIT) ? day.minusDays(1) : day;
         String lot = office.next("L-");
         BigDecimal tube = new BigDecimal("50");
         Instant at = story.tick(1);
@@ -201,6 +213,9 @@ final class HardwareWriter {
             rememberLeft();
         } else {
             bench.clear(office.dice.percent(15), story.is(SPLIT, SPLIT_THEN_OFF));
+        }
+        if (story.is(FOREIGN_PART)) {
+            bench.fitLoose("HX-0099", ONE);
         }
         if (story.is(STORE_EMPTY)) {
             String rag = "HX-008" + office.dice.between(1, 8);

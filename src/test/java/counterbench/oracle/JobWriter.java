@@ -11,6 +11,10 @@ import java.util.Set;
 /** One job after another, from its vehicle to its credits. */
 final class JobWriter {
 
+    private static final Fault[] UNFINISHED = {
+        IDLE, NOT_NEEDED, ABANDONED_CLEAN, ABANDONED_LEFT, CORE_OF_OPEN_JOB, CORE_OF_ABANDONED
+    };
+
     private final Office office;
     private final VehicleWriter vehicles;
     private final KitWriter kits;
@@ -32,24 +36,36 @@ final class JobWriter {
     void write(String campaign, LocalDate day) {
         Pack pack = office.packs.inForce(campaign, day);
         boolean odd = office.dice.percent(faultPercent);
-        Optional<Fault> fault = odd ? deck.deal(features(pack, day)) : Optional.empty();
+        Optional<Fault> fault = odd ? deck.deal(features(pack, day)) : atTheEdge(day);
         Instant opened = office.at(day, office.dice.between(7, 9), office.dice.between(0, 59));
         JobStory story = vehicles.open(pack, opened, fault);
         HardwareWriter hardware = new HardwareWriter(office, kits, story);
         hardware.issueKits();
-        if (story.is(IDLE, NOT_NEEDED, ABANDONED_CLEAN, ABANDONED_LEFT)) {
+        if (story.is(CORE_OF_OPEN_JOB, CORE_OF_ABANDONED)) {
+            new CoreWriter(office, story).write(story.tick(20));
+            shipping.write(story);
+        }
+        if (story.is(UNFINISHED)) {
             unfinished(story, hardware);
         } else {
             finished(story, hardware);
         }
     }
 
+    /** Around the days on which the patience with open jobs ends, some are open. */
+    private Optional<Fault> atTheEdge(LocalDate day) {
+        LocalDate edge = office.clock.day(office.asOf).minusDays(office.site.idleDays());
+        boolean near = !day.isBefore(edge.minusDays(2)) && !day.isAfter(edge.plusDays(1));
+        return near && office.dice.percent(30) ? Optional.of(IDLE) : Optional.empty();
+    }
+
     private void unfinished(JobStory story, HardwareWriter hardware) {
-        if (!story.is(IDLE)) {
+        boolean open = story.is(IDLE, CORE_OF_OPEN_JOB);
+        if (!open) {
             hardware.undo();
             story.completed = Office.plus(story.clock, 30);
         }
-        job(story, story.is(IDLE) ? "" : story.is(NOT_NEEDED) ? "not-needed" : "abandoned");
+        job(story, open ? "" : story.is(NOT_NEEDED) ? "not-needed" : "abandoned");
     }
 
     private void finished(JobStory story, HardwareWriter hardware) {
@@ -98,7 +114,7 @@ final class JobWriter {
                 "technician",
                 office.technician(),
                 "completed_at",
-                story.is(IDLE) ? "" : office.time(story.completed),
+                story.is(IDLE, CORE_OF_OPEN_JOB) ? "" : office.time(story.completed),
                 "outcome",
                 outcome,
                 "redo_of",
@@ -121,6 +137,12 @@ final class JobWriter {
             office.lastVisit.putIfAbsent(
                     story.pack.campaign(), new Office.Visit(story.job, story.vin, story.real, day));
         }
+        if (plain && story.kits.size() == 1 && !story.backIntoKit) {
+            if (office.emptyKits.size() > 40) {
+                office.emptyKits.removeFirst();
+            }
+            office.emptyKits.add(new Office.Returned(story.kits.get(0), story.completed));
+        }
         boolean emptied = plain && story.kits.size() == 1 && office.emptiedKits.size() < 5;
         if (emptied && !story.backIntoKit && office.dice.percent(20)) {
             office.emptiedKits.add(story.kits.get(0).serial());
@@ -134,6 +156,8 @@ final class JobWriter {
         offer(features, !pack.cores().isEmpty(), "core");
         offer(features, lift || rails, "matched", "sealant", "reading", "torque-nm");
         offer(features, lift, "replaces", "rise");
+        offer(features, !lift, "one-revision");
+        offer(features, office.contested, "contested");
         offer(features, !pack.campaign().equals("HX-26-060"), "wait", "single");
         offer(features, pack.checkDigit(), "digit");
         offer(features, !pack.checkDigit(), "no-digit");

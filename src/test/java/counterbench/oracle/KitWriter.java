@@ -30,6 +30,9 @@ final class KitWriter {
                 story.is(Fault.ISSUED_ON_RECEIPT)
                         ? Office.plus(story.opened, 5)
                         : office.at(came, office.dice.between(8, 15), office.dice.between(0, 59));
+        if (story.is(Fault.KIT_ISSUED_BEFORE_RECEIPT)) {
+            received = Office.plus(story.opened, 75);
+        }
         if (story.is(Fault.KIT_ARRIVED)) {
             return arrive(kitPart, received);
         }

@@ -45,6 +45,7 @@ final class Office {
     final List<LeftPart> leftParts = new ArrayList<>();
     final Deque<KitBox> shelfKits = new ArrayDeque<>();
     final Deque<String> emptiedKits = new ArrayDeque<>();
+    final Deque<Returned> emptyKits = new ArrayDeque<>();
     String lastSerial = "";
     String acknowledgedElsewhere = "";
     private final Map<String, Integer> numbers = new LinkedHashMap<>();

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 
@@ -27,7 +28,7 @@ final class SheetFiles implements AutoCloseable {
     private final Random random;
     private final Map<String, Sheet> sheets = new LinkedHashMap<>();
 
-    private record Sheet(List<String> headings, List<String> buffer, List<Writer> files) {}
+    private record Sheet(List<String> headings, List<List<String>> buffer, List<Writer> files) {}
 
     SheetFiles(Path folder, int filesPerKind, boolean shuffled, long seed) {
         this.folder = folder;
@@ -48,7 +49,7 @@ final class SheetFiles implements AutoCloseable {
             }
             cells[column] = said[i + 1];
         }
-        sheet.buffer().add(Csv.line(List.of(cells)));
+        sheet.buffer().add(List.of(cells));
         if (sheet.buffer().size() >= BUFFER) {
             flush(sheet);
         }
@@ -79,7 +80,7 @@ final class SheetFiles implements AutoCloseable {
         for (int i = 0; i < filesPerKind; i++) {
             String name = filesPerKind == 1 ? kind + ".csv" : kind + "-" + (i + 1) + ".csv";
             files.add(open(folder.resolve(name)));
-            write(files.get(i), Csv.line(names));
+            write(files.get(i), heading(kind, names, i));
         }
         return new Sheet(names, new ArrayList<>(), files);
     }
@@ -89,11 +90,27 @@ final class SheetFiles implements AutoCloseable {
         if (shuffled) {
             Collections.shuffle(sheet.buffer(), random);
         }
-        for (String line : sheet.buffer()) {
-            int file = Math.floorMod((line.hashCode() * 31) >> 3, sheet.files().size());
-            write(sheet.files().get(file), line);
+        for (List<String> cells : sheet.buffer()) {
+            int file = Math.floorMod((cells.hashCode() * 31) >> 3, sheet.files().size());
+            write(sheet.files().get(file), Csv.line(inOrder(cells, file)));
         }
         sheet.buffer().clear();
+    }
+
+    /** Headings stand in any order, and in any letter case but for attributes of vehicles. */
+    private static String heading(String kind, List<String> names, int file) {
+        String line = Csv.line(inOrder(names, file));
+        return file % 2 == 0 || kind.startsWith("vehicles")
+                ? line
+                : line.toUpperCase(Locale.ROOT).replace("X-", "x-");
+    }
+
+    private static List<String> inOrder(List<String> cells, int file) {
+        List<String> ordered = new ArrayList<>(cells);
+        if (file % 2 == 1) {
+            Collections.reverse(ordered);
+        }
+        return ordered;
     }
 
     private static Writer open(Path file) {
@@ -144,7 +161,9 @@ final class SheetFiles implements AutoCloseable {
                 "job campaign vin opened_at work_order technician completed_at outcome redo_of"
                         + " mileage x-story");
         all.put("issues", "job at kit part quantity lot by ref");
-        all.put("uses", "job part quantity condition at kit lot core was by reason ref x-note");
+        all.put(
+                "uses",
+                "job part quantity condition at kit lot core was by reason ref site x-note");
         all.put("marks", "job step at value unit fastener minutes instrument by ref");
         all.put("cores", "core event at job serial part quantity packaging shipment reason by ref");
         all.put("shipments", "shipment carrier tracking weight weight_unit by");

@@ -44,7 +44,7 @@ final class ShippingWriter {
         }
         if (odd && story.is(PACKED_UNSAID)) {
             event(core, "packed", office.at(day, 8, 10));
-        } else if (!odd || !story.is(PACKED_WRONG)) {
+        } else if (!odd || !story.is(PACKED_WRONG, NOT_PACKED)) {
             event(core, "packed", office.at(day, 8, 20), "packaging", packaging);
         }
         return day;
@@ -59,6 +59,8 @@ final class ShippingWriter {
             shipment = office.next("S-X");
         } else if (odd && story.is(SHIPPED_LAST_DAY)) {
             at = office.at(due, 23, 59);
+            shipment = office.next("S-X");
+        } else if (odd && story.is(ALL_ACKNOWLEDGED)) {
             shipment = office.next("S-X");
         }
         if (odd && story.is(SHIPMENT_CHANGED)) {
@@ -86,7 +88,17 @@ final class ShippingWriter {
         } else if (odd && story.is(ACCEPTED_THEN_REJECTED)) {
             event = "accepted";
         }
-        say(core, shipment, event, at);
+        if (odd && story.is(RESHIPPED)) {
+            say(core, shipment, "rejected", at);
+            at = Office.plus(at, 4000);
+            shipment = again(core, at);
+            at = Office.plus(at, 9000);
+        }
+        if (odd && story.is(ALL_ACKNOWLEDGED)) {
+            acknowledge(shipment, "received", at, "", "");
+        } else {
+            say(core, shipment, event, at);
+        }
         if (odd && story.is(REJECTED_THEN_ACCEPTED)) {
             say(core, shipment, "accepted", Office.plus(at, 2000));
         } else if (odd && story.is(ACCEPTED_THEN_REJECTED)) {
@@ -99,6 +111,13 @@ final class ShippingWriter {
             story.coresAnswered = later(story.coresAnswered, at);
         }
         office.acknowledgedElsewhere = core.tag();
+    }
+
+    private String again(JobStory.Removed core, Instant at) {
+        String shipment = open(office.next("S-X"));
+        event(core, "added", Office.plus(at, -30), "shipment", shipment);
+        event(core, "shipped", at, "shipment", shipment);
+        return shipment;
     }
 
     private void say(JobStory.Removed core, String shipment, String event, Instant at) {

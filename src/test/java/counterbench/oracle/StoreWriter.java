@@ -14,8 +14,8 @@ final class StoreWriter {
 
     private static final List<String> LOOSE =
             List.of(
-                    "HX-3092", "HX-3102", "HX-3103", "HX-3104", "HX-3106", "HX-4402", "HX-4403",
-                    "HX-4406", "HV-3302", "HV-3303", "HV-3390");
+                    "HX-0099", "HX-3092", "HX-3102", "HX-3103", "HX-3104", "HX-3106", "HX-4402",
+                    "HX-4403", "HX-4406", "HV-3302", "HV-3303", "HV-3390");
     private static final List<String> KIT_PARTS =
             List.of("HX-3100-K", "HX-4410-K6", "HX-4410-K8", "HV-3300-K");
 
