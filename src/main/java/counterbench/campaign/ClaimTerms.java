@@ -1,6 +1,7 @@
 package counterbench.campaign;
 
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -43,6 +44,11 @@ public record ClaimTerms(
         /** The word that packs use. */
         public String word() {
             return word;
+        }
+
+        /** All words, the least demanding first. */
+        public static List<String> words() {
+            return Arrays.stream(values()).map(Needs::word).toList();
         }
     }
 }

@@ -24,7 +24,7 @@ public final class NearMatch {
     }
 
     private static int reach(String known) {
-        return Math.max(1, known.length() / 3);
+        return known.length() < 2 ? 0 : Math.max(1, known.length() / 3);
     }
 
     /**

@@ -19,6 +19,11 @@ public enum Measure {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
+    /** Whether a value below zero means anything: a frost, a vacuum, a reversed lead. */
+    public boolean mayBeNegative() {
+        return this == TEMPERATURE || this == PRESSURE || this == VOLTAGE;
+    }
+
     static Measure of(String words) {
         return Arrays.stream(values())
                 .filter(m -> m.words().equals(words))
