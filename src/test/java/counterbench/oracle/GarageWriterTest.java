@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -41,6 +43,19 @@ class GarageWriterTest {
         assertThat(other.findings().stream().map(Finding::line))
                 .containsExactlyElementsOf(one.findings().stream().map(Finding::line).toList());
         assertThat(other.balances()).isEqualTo(one.balances());
+    }
+
+    @Test
+    void a_garage_can_be_judged_as_of_any_midnight() {
+        Garage garage = GarageWriter.write(SEED, GarageOptions.of(500).withContested(), folder);
+        for (int month = 2; month <= 12; month++) {
+            Instant midnight =
+                    LocalDate.of(2026, month, 1).atStartOfDay(garage.site().zone()).toInstant();
+            String last = YearMonth.of(2026, month).toString();
+            assertThat(garage.judge(midnight).findings())
+                    .as("as of %s", midnight)
+                    .allMatch(f -> f.month().compareTo(last) <= 0);
+        }
     }
 
     @Test

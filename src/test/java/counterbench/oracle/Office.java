@@ -19,6 +19,11 @@ import java.util.Map;
  */
 final class Office {
 
+    private static final DateTimeFormatter WITH_T =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd'T'HH:mm");
+    private static final DateTimeFormatter WITH_SPACE =
+            DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
+
     static final List<String> PARTS = List.of("Ines Parr", "Tobias Reck");
     static final List<String> TECHNICIANS = List.of("Ola Birk", "Mara Quill", "Sem Dorran");
     static final String WARRANTY = "Vera Lunt";
@@ -99,9 +104,7 @@ final class Office {
                 site.zone().getRules().getValidOffsets(local).size() == 1 && local.getSecond() == 0;
         int form = dice.between(0, 9);
         if (clear && form < 5) {
-            return DateTimeFormatter.ofPattern(
-                            form == 0 ? "yyyy-MM-dd'T'HH:mm" : "yyyy-MM-dd HH:mm")
-                    .format(local);
+            return (form == 0 ? WITH_T : WITH_SPACE).format(local);
         }
         return form == 9
                 ? DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at.atOffset(ZoneOffset.UTC))

@@ -13,6 +13,8 @@
  *   <li>"judged by the revision in force on the day of its completion": a job that ended otherwise
  *       by the day it ended, an open job (for its cores) by today's; a day before all revisions by
  *       the first.
+ *   <li>"a job is open": until its completed_at, whatever its outcome; an outcome without that time
+ *       ends nothing.
  *   <li>"not shipped by the end of the day": shipped at midnight exactly is the next day; at the
  *       as-of instant of that midnight the day has ended.
  *   <li>"no rule judges that line, whatever was done under it": short and over are not judged for a
