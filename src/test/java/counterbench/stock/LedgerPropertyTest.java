@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 /** What holds of any sequence of acts; each failure names the seed that wrote it. */
 class LedgerPropertyTest {
-    private static final int RUNS = 1500;
+    private static final int RUNS = 1000;
 
     private static LongStream seeds() {
         return LongStream.range(0, RUNS);
