@@ -1,0 +1,56 @@
+package counterbench.intake;
+
+import counterbench.facts.FactRow;
+import java.math.BigDecimal;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** Checks rows of {@code cores}. */
+final class CoreCheck {
+    private CoreCheck() {}
+
+    static void check(FactRow row, Names names, Complaints complaints) {
+        String event = Objects.requireNonNull(row.text("event"));
+        switch (event) {
+            case "removed" -> {
+                RowCheck.needed(row, "job", "say on which job it was removed", complaints);
+                RowCheck.needed(row, "serial", "write the serial of the unit", complaints);
+            }
+            case "plugged", "unplugged" -> {
+                RowCheck.needed(row, "quantity", "write how many plugs", complaints);
+                checkPlugs(row, complaints);
+            }
+            case "added", "taken-off" ->
+                    RowCheck.needed(row, "shipment", "say which shipment", complaints);
+            default -> {
+                // Nothing more is needed.
+            }
+        }
+        checkRemoval(row, event, names, complaints);
+    }
+
+    private static void checkPlugs(FactRow row, Complaints complaints) {
+        @Nullable BigDecimal plugs = row.decimal("quantity");
+        if (plugs != null && (plugs.signum() <= 0 || plugs.stripTrailingZeros().scale() > 0)) {
+            complaints.of("quantity", "is no number of plugs", "write a whole number above zero");
+        }
+    }
+
+    private static void checkRemoval(
+            FactRow row, String event, Names names, Complaints complaints) {
+        Optional<String> removedOn = names.jobOfCore(Objects.requireNonNull(row.text("core")));
+        @Nullable String job = row.text("job");
+        if (removedOn.isEmpty() && !event.equals("removed")) {
+            complaints.of(
+                    "core",
+                    "no core of that tag was removed",
+                    "correct the tag, or add its removal to the sheet");
+        } else if (removedOn.isPresent() && job != null && !removedOn.get().equals(job)) {
+            complaints.of(
+                    "job",
+                    "core " + row.text("core") + " was removed on job " + removedOn.get(),
+                    "correct the job, or give the core a tag of its own");
+        }
+    }
+}

@@ -1,0 +1,29 @@
+package counterbench.intake;
+
+import counterbench.campaign.Pack;
+import java.util.List;
+import java.util.Optional;
+
+/** What rows may name: what the store holds and what the same import brings. */
+public interface Names {
+    /** The revisions of a campaign; empty where no loaded pack names it. */
+    List<Pack> revisions(String campaign);
+
+    /** Whether a pack or the list of parts names the part. */
+    boolean isPart(String part);
+
+    /** Whether the list of people names the person. */
+    boolean isPerson(String name);
+
+    /** The campaign of a job; empty where there is no such job. */
+    Optional<String> campaignOf(String job);
+
+    /** The job that a core was removed on; empty where it never was. */
+    Optional<String> jobOfCore(String core);
+
+    /** How many cores were removed on a job. */
+    int coresOf(String job);
+
+    /** The currency of the site whose paper it is. */
+    String currency();
+}

@@ -1,0 +1,133 @@
+package counterbench.intake;
+
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Checks what a row says and names. */
+public final class RowCheck {
+    private static final List<String> PART_HEADINGS = List.of("part", "kit_part");
+
+    private final Names names;
+
+    public RowCheck(Names names) {
+        this.names = names;
+    }
+
+    /** Everything that is wrong with a row. */
+    public List<Complaints.Complaint> check(FactRow row) {
+        Complaints complaints = new Complaints(row);
+        checkNames(row, complaints);
+        checkCurrency(row, complaints);
+        switch (row.kind()) {
+            case JOBS -> new JobCheck(names).check(row, complaints);
+            case ISSUES, USES -> HardwareCheck.check(row, names, complaints);
+            case MARKS -> new MarkCheck(names).check(row, complaints);
+            case CORES -> CoreCheck.check(row, names, complaints);
+            case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
+            case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
+            case ACKNOWLEDGEMENTS -> checkAcknowledgement(row, complaints);
+            case SHIPMENTS -> checkWeight(row, complaints);
+            default -> {
+                // Its cells are all there is to check.
+            }
+        }
+        return complaints.all();
+    }
+
+    private void checkNames(FactRow row, Complaints complaints) {
+        checkPerson(row, "by", complaints);
+        checkPerson(row, "technician", complaints);
+        for (String heading : PART_HEADINGS) {
+            String part = row.kind().find(heading).isPresent() ? row.text(heading) : null;
+            if (part != null && row.kind() != FactKind.PARTS_LIST && !names.isPart(part)) {
+                complaints.of(
+                        heading,
+                        "no loaded pack and no list of parts names it",
+                        "load its campaign's pack, or import it with a sheet called parts");
+            }
+        }
+        if (row.kind().find("campaign").isPresent()) {
+            checkCampaign(row, complaints);
+        }
+        if (row.kind().find("job").isPresent() && row.kind() != FactKind.JOBS) {
+            checkJob(row, complaints);
+        }
+    }
+
+    private void checkPerson(FactRow row, String heading, Complaints complaints) {
+        String person = row.kind().find(heading).isPresent() ? row.text(heading) : null;
+        if (person != null && !names.isPerson(person)) {
+            complaints.of(
+                    heading,
+                    "nobody of that name is known",
+                    "add the person, or import the name with a sheet called people");
+        }
+    }
+
+    private void checkCampaign(FactRow row, Complaints complaints) {
+        String campaign = Objects.requireNonNull(row.text("campaign"));
+        if (names.revisions(campaign).isEmpty()) {
+            complaints.of(
+                    "campaign", "no loaded pack has it", "load its pack first: campaign load FILE");
+        }
+    }
+
+    private void checkJob(FactRow row, Complaints complaints) {
+        String job = row.text("job");
+        if (job != null && names.campaignOf(job).isEmpty()) {
+            complaints.of(
+                    "job",
+                    "there is no such job",
+                    "correct the name, or import the job with a sheet called jobs");
+        }
+    }
+
+    private void checkCurrency(FactRow row, Complaints complaints) {
+        String currency = row.kind().find("currency").isPresent() ? row.text("currency") : null;
+        if (currency != null && !currency.equalsIgnoreCase(names.currency())) {
+            complaints.of(
+                    "currency",
+                    "the site counts its money in " + names.currency(),
+                    "convert the amount and write " + names.currency());
+        }
+    }
+
+    private static void checkOrder(
+            FactRow row, String earlier, String later, Complaints complaints) {
+        if (Objects.requireNonNull(row.date(later)).isBefore(row.date(earlier))) {
+            complaints.of(later, "lies before " + earlier, "exchange or correct the two days");
+        }
+    }
+
+    private static void checkAcknowledgement(FactRow row, Complaints complaints) {
+        if (row.text("core") == null && row.text("serial") == null) {
+            complaints.ofRow("names neither a core nor a serial", "say which core it is about");
+        }
+    }
+
+    private static void checkWeight(FactRow row, Complaints complaints) {
+        if (row.get("weight") != null && row.get("weight_unit") == null) {
+            complaints.of("weight", "has no unit", "write kg or lb under weight_unit");
+        }
+        positive(row, "weight", complaints);
+    }
+
+    /** Complains of a number that is said and is not above zero. */
+    static void positive(FactRow row, String heading, Complaints complaints) {
+        @Nullable BigDecimal number = row.decimal(heading);
+        if (number != null && number.signum() <= 0) {
+            complaints.of(heading, "is not above zero", "write how much it was");
+        }
+    }
+
+    /** Complains of a cell that says nothing and must. */
+    static void needed(FactRow row, String heading, String because, Complaints complaints) {
+        if (row.get(heading) == null) {
+            complaints.of(heading, "is empty", because);
+        }
+    }
+}

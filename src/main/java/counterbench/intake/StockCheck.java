@@ -1,0 +1,73 @@
+package counterbench.intake;
+
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import java.math.BigDecimal;
+import java.util.Arrays;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Checks rows of {@code kits}, {@code receipts}, {@code moves} and {@code counts}. */
+final class StockCheck {
+    private StockCheck() {}
+
+    static void check(FactRow row, Names names, Complaints complaints) {
+        if (row.kind() == FactKind.KITS) {
+            checkMissing(row, names, complaints);
+        } else if (row.kind() == FactKind.COUNTS) {
+            checkCount(row, complaints);
+        } else {
+            RowCheck.positive(row, "quantity", complaints);
+        }
+        if (row.kind() == FactKind.MOVES) {
+            checkMove(row, complaints);
+        }
+    }
+
+    private static void checkMissing(FactRow row, Names names, Complaints complaints) {
+        @Nullable String missing = row.text("missing");
+        if (missing == null) {
+            return;
+        }
+        Arrays.stream(missing.split(";"))
+                .map(item -> item.strip().split(":")[0].strip())
+                .filter(part -> !names.isPart(part))
+                .forEach(
+                        part ->
+                                complaints.of(
+                                        "missing",
+                                        "no loaded pack and no list of parts names " + part,
+                                        "correct the part number"));
+    }
+
+    private static void checkCount(FactRow row, Complaints complaints) {
+        boolean kit = row.text("kit") != null;
+        if (kit == (row.text("part") != null)) {
+            complaints.ofRow("must name either a part or a kit", "say what was counted, once");
+        }
+        BigDecimal quantity = Objects.requireNonNull(row.decimal("quantity"));
+        boolean oneOrNone = quantity.compareTo(BigDecimal.ONE) == 0 || quantity.signum() == 0;
+        if (kit && !oneOrNone) {
+            complaints.of("quantity", "a kit is there or not", "write 1 or 0");
+        }
+    }
+
+    private static void checkMove(FactRow row, Complaints complaints) {
+        boolean kit = row.text("kit") != null;
+        boolean part = row.text("part") != null;
+        String event = Objects.requireNonNull(row.text("event"));
+        if (!kit && !part) {
+            complaints.ofRow("names neither a kit nor a part", "say what was moved");
+        }
+        if (part) {
+            RowCheck.needed(row, "quantity", "say how much of the part", complaints);
+        }
+        if (event.equals("short")) {
+            RowCheck.needed(row, "kit", "say which kit came short", complaints);
+            RowCheck.needed(row, "part", "say which part was missing", complaints);
+        }
+        if (event.equals("sent") || event.equals("arrived")) {
+            RowCheck.needed(row, "other_site", "say which site", complaints);
+        }
+    }
+}
