@@ -73,24 +73,46 @@ public final class Store implements AutoCloseable {
         return DSL.using(connection, address.dialect(), settings);
     }
 
-    /** Reads on a connection of its own, from one unchanging picture of the store. */
-    public <T> T read(Function<DSLContext, T> work) {
-        try (Connection connection = connect()) {
+    /**
+     * A connection for reading, in a transaction that only reads. The caller gives it back to
+     * {@link #closeReader}.
+     */
+    public Connection connectToRead() {
+        Connection connection = connect();
+        try {
             connection.setAutoCommit(false);
             connection.setTransactionIsolation(
                     isEmbedded()
                             ? Connection.TRANSACTION_READ_COMMITTED
                             : Connection.TRANSACTION_REPEATABLE_READ);
-            DSLContext sql = on(connection);
-            if (isEmbedded()) {
-                // Rows come as they are asked for; H2 would otherwise build whole results first.
-                sql.execute("set lazy_query_execution true");
-            }
-            T result = work.apply(sql);
-            connection.rollback();
-            return result;
         } catch (SQLException e) {
+            closeReader(connection);
             throw unusable(e);
+        }
+        if (isEmbedded()) {
+            // Rows come as they are asked for; H2 would otherwise build whole results first.
+            on(connection).execute("set lazy_query_execution true");
+        }
+        return connection;
+    }
+
+    /** Ends a reading. */
+    public void closeReader(Connection connection) {
+        try {
+            rollback(connection);
+            connection.close();
+        } catch (SQLException e) {
+            // It only read.
+        }
+    }
+
+    /** Reads on a connection of its own. */
+    public <T> T read(Function<DSLContext, T> work) {
+        Connection connection = connectToRead();
+        try {
+            return work.apply(on(connection));
+        } finally {
+            closeReader(connection);
         }
     }
 

@@ -331,6 +331,11 @@ public enum FactKind {
         return nature.inSheets();
     }
 
+    /** Whether rows belong to the whole store; the others belong to a site. */
+    public boolean belongsToStore() {
+        return this == PEOPLE || this == VEHICLES || this == PACKS || this == PINS;
+    }
+
     /** Whether rows may bear the paper's own number, {@code ref}. */
     public boolean takesRef() {
         return isInSheets() && !hasKey();

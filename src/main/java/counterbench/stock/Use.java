@@ -34,6 +34,11 @@ public record Use(
         Objects.requireNonNull(at, "at");
     }
 
+    /** The same, on that core. */
+    public Use onCore(String tag) {
+        return new Use(address, job, part, quantity, condition, at, kit, lot, tag, was, by, reason);
+    }
+
     /** What became of it. */
     public enum Condition {
         NEW("new"),

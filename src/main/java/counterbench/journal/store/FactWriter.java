@@ -28,10 +28,20 @@ final class FactWriter {
     private final JobNumbers jobs;
     private final Set<String> linked = new HashSet<>();
 
-    FactWriter(int siteNo, long batch) {
+    private FactWriter(int siteNo, long batch, int newJobsAtOnce) {
         this.siteNo = siteNo;
         this.batch = batch;
-        this.jobs = new JobNumbers(siteNo);
+        this.jobs = new JobNumbers(siteNo, newJobsAtOnce);
+    }
+
+    /** A writer for one act. */
+    static FactWriter forAct(int siteNo, long batch) {
+        return new FactWriter(siteNo, batch, 1);
+    }
+
+    /** A writer for an import, which may bring many new jobs. */
+    static FactWriter forImport(int siteNo, long batch) {
+        return new FactWriter(siteNo, batch, 1_000);
     }
 
     /**

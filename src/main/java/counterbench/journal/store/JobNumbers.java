@@ -26,10 +26,17 @@ final class JobNumbers {
     private final Map<String, Integer> byJob = new HashMap<>();
     private final Map<String, Integer> byCore = new HashMap<>();
     private final Map<FactKind, Map<Integer, Integer>> nextLine = new EnumMap<>(FactKind.class);
+    private final int atOnce;
+    private int reserved;
+    private int reservedUpTo;
     private int firstNew = Integer.MAX_VALUE;
 
-    JobNumbers(int siteNo) {
+    /**
+     * @param atOnce how many numbers for new jobs are reserved at once
+     */
+    JobNumbers(int siteNo, int atOnce) {
         this.siteNo = siteNo;
+        this.atOnce = atOnce;
     }
 
     /** The job's number; gives it one if its name is new. */
@@ -50,17 +57,10 @@ final class JobNumbers {
     }
 
     private int create(DSLContext sql, String job) {
-        int number =
-                Objects.requireNonNull(
-                        sql.select(JOURNAL_HEAD.NEXT_JOB_NO)
-                                .from(JOURNAL_HEAD)
-                                .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo))
-                                .forUpdate()
-                                .fetchOne(JOURNAL_HEAD.NEXT_JOB_NO));
-        sql.update(JOURNAL_HEAD)
-                .set(JOURNAL_HEAD.NEXT_JOB_NO, number + 1)
-                .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo))
-                .execute();
+        if (reserved == reservedUpTo) {
+            reserve(sql);
+        }
+        int number = reserved++;
         sql.insertInto(JOB_NAME)
                 .set(JOB_NAME.SITE_NO, (short) siteNo)
                 .set(JOB_NAME.JOB, job)
@@ -68,6 +68,25 @@ final class JobNumbers {
                 .execute();
         firstNew = Math.min(firstNew, number);
         return number;
+    }
+
+    /**
+     * Takes the next numbers from the site's head; a number that is not used in the end is left
+     * out.
+     */
+    private void reserve(DSLContext sql) {
+        reserved =
+                Objects.requireNonNull(
+                        sql.select(JOURNAL_HEAD.NEXT_JOB_NO)
+                                .from(JOURNAL_HEAD)
+                                .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo))
+                                .forUpdate()
+                                .fetchOne(JOURNAL_HEAD.NEXT_JOB_NO));
+        reservedUpTo = reserved + atOnce;
+        sql.update(JOURNAL_HEAD)
+                .set(JOURNAL_HEAD.NEXT_JOB_NO, reservedUpTo)
+                .where(JOURNAL_HEAD.SITE_NO.eq((short) siteNo))
+                .execute();
     }
 
     /** The number of the job that a core was removed on; 0 for a core that never was. */
@@ -121,6 +140,8 @@ final class JobNumbers {
         byJob.clear();
         byCore.clear();
         nextLine.clear();
+        reserved = 0;
+        reservedUpTo = 0;
         firstNew = Integer.MAX_VALUE;
     }
 }

@@ -80,7 +80,7 @@ public final class JooqJournal {
             content.add(fact.line(), fact.booked(), row);
             touched.add(row);
         }
-        new FactWriter(draft.site().no(), batch).write(sql, placed);
+        FactWriter.forAct(draft.site().no(), batch).write(sql, placed);
         return post(sql, head, draft, batch, content, touched);
     }
 

@@ -1,0 +1,227 @@
+package counterbench.intake.store;
+
+import counterbench.campaign.Packs;
+import counterbench.campaign.store.JooqPacks;
+import counterbench.db.Store;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.intake.Complaints;
+import counterbench.intake.ImportReport;
+import counterbench.journal.Draft;
+import counterbench.journal.Entry;
+import counterbench.journal.store.AllPosted;
+import counterbench.journal.store.StagedBatch;
+import counterbench.people.store.JooqSites;
+import counterbench.shared.Site;
+import counterbench.sheets.ParsedRow;
+import counterbench.sheets.RowPosition;
+import counterbench.sheets.RowProblem;
+import counterbench.sheets.Sheet;
+import counterbench.sheets.SheetFiles;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.function.IntConsumer;
+import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
+
+/** One try at an import. What it staged and did not post is taken away when it is closed. */
+final class Attempt implements AutoCloseable {
+    private final Store store;
+    private final SheetFiles files;
+    private final ImportPaper.Request request;
+    private final IntConsumer progress;
+    private final Connection connection;
+    private final DSLContext sql;
+    private final AllPosted posted;
+    private final Packs packs;
+    private final Map<String, Site> sites = new HashMap<>();
+    private final Map<Integer, SiteIntake> intakes = new HashMap<>();
+    private final Map<Integer, Stage> stages = new TreeMap<>();
+    private final Map<FactKind, ImportReport.Counts> counts = new EnumMap<>(FactKind.class);
+    private final List<RowProblem> problems = new ArrayList<>();
+    private int rowsRead;
+    private boolean isPosted;
+
+    Attempt(Store store, SheetFiles files, ImportPaper.Request request, IntConsumer progress) {
+        this.store = store;
+        this.files = files;
+        this.request = request;
+        this.progress = progress;
+        this.connection = store.connect();
+        this.sql = store.on(connection);
+        this.posted = new AllPosted(sql);
+        this.packs = JooqPacks.all(sql, posted);
+        JooqSites.all(sql).forEach(s -> sites.put(s.site(), s));
+    }
+
+    /** Reads, judges and posts; empty if another entry came between and all must be asked again. */
+    Optional<ImportReport> run(List<Sheet> sheets) {
+        bringNames(sheets);
+        FactKind kind = null;
+        for (Sheet sheet : sheets) {
+            if (sheet.kind() != kind) {
+                intakes.values().forEach(SiteIntake::endOfKind);
+                kind = sheet.kind();
+            }
+            read(sheet, this::take);
+        }
+        if (!problems.isEmpty() || request.dryRun()) {
+            return Optional.of(report(sheets, List.of()));
+        }
+        stages.values().forEach(Stage::finish);
+        return post().map(entries -> report(sheets, entries));
+    }
+
+    /** Jobs and core tags are named by rows that are read before their own. */
+    private void bringNames(List<Sheet> sheets) {
+        for (Sheet sheet : sheets) {
+            if (sheet.kind() == FactKind.JOBS || sheet.kind() == FactKind.CORES) {
+                read(sheet, this::bring);
+            }
+        }
+    }
+
+    private void bring(ParsedRow row) {
+        FactRow fact = row.fact();
+        Site site = siteOf(row);
+        if (fact != null && site != null) {
+            intake(site).names().bring(fact);
+        }
+    }
+
+    private void read(Sheet sheet, Consumer<ParsedRow> rows) {
+        files.read(sheet, this::isAttribute, this::zoneOf, rows);
+    }
+
+    private boolean isAttribute(String heading) {
+        return packs.all().stream().anyMatch(p -> p.attributes().containsKey(heading));
+    }
+
+    private ZoneId zoneOf(@Nullable String site) {
+        Site named = site == null ? request.site() : sites.get(site);
+        return (named == null ? request.site() : named).zone();
+    }
+
+    private @Nullable Site siteOf(ParsedRow row) {
+        return row.site() == null ? request.site() : sites.get(row.site());
+    }
+
+    private void take(ParsedRow row) {
+        progress.accept(++rowsRead);
+        FactKind kind = row.at().sheet().kind();
+        List<RowProblem> wrong = new ArrayList<>(row.problems());
+        Site site = siteOf(row);
+        if (site == null) {
+            wrong.add(
+                    new RowProblem(
+                            row.at(),
+                            "site",
+                            String.valueOf(row.site()),
+                            "there is no such site",
+                            "write one of " + String.join(", ", new TreeSet<>(sites.keySet()))));
+        }
+        FactRow fact = row.fact();
+        if (site != null && fact != null) {
+            SiteIntake.Judged judged = intake(site).judge(fact);
+            if (judged instanceof SiteIntake.Judged.Refuse refuse) {
+                refuse.complaints().forEach(c -> wrong.add(problem(row.at(), c)));
+            } else {
+                boolean isNew = judged instanceof SiteIntake.Judged.Record;
+                count(kind, new ImportReport.Counts(isNew ? 1 : 0, isNew ? 0 : 1, 0));
+            }
+            if (judged instanceof SiteIntake.Judged.Record record) {
+                stage(site, record.row());
+            }
+        }
+        if (!wrong.isEmpty()) {
+            count(kind, new ImportReport.Counts(0, 0, 1));
+            problems.addAll(wrong);
+        }
+    }
+
+    private static RowProblem problem(RowPosition at, Complaints.Complaint complaint) {
+        return new RowProblem(
+                at, complaint.heading(), complaint.value(), complaint.wrong(), complaint.right());
+    }
+
+    private void count(FactKind kind, ImportReport.Counts more) {
+        counts.merge(kind, more, ImportReport.Counts::plus);
+    }
+
+    private SiteIntake intake(Site site) {
+        return intakes.computeIfAbsent(
+                site.no(),
+                no ->
+                        new SiteIntake(
+                                new StoredNames(sql, site, posted, packs),
+                                new HeldFacts(sql, no, posted),
+                                request.asNew()));
+    }
+
+    /** Nothing is staged any more once a row was refused: it would only have to be taken away. */
+    private void stage(Site site, FactRow row) {
+        if (!request.dryRun() && problems.isEmpty()) {
+            stages.computeIfAbsent(
+                            site.no(),
+                            no -> new Stage(store, site, request.person(), request.now()))
+                    .add(row);
+        }
+    }
+
+    /** Posts all sites' entries in one transaction; empty if what was known must be asked again. */
+    private Optional<List<Entry>> post() {
+        Optional<List<Entry>> entries = store.write(this::postIfUnchanged);
+        isPosted = entries.isPresent();
+        return entries;
+    }
+
+    private Optional<List<Entry>> postIfUnchanged(DSLContext writing) {
+        List<Entry> entries = new ArrayList<>();
+        for (Stage stage : stages.values()) {
+            StagedBatch.lockHead(writing, stage.site().no());
+            long known = posted.at(stage.site().no()).head();
+            if (stage.batch().collidesWithEntriesAfter(writing, known)) {
+                return Optional.empty();
+            }
+        }
+        for (Stage stage : stages.values()) {
+            entries.add(stage.post(writing, draft(stage.site())));
+        }
+        return Optional.of(entries);
+    }
+
+    private Draft draft(Site site) {
+        return Draft.of(
+                site,
+                request.now(),
+                request.person(),
+                ImportPaper.ENTRY_KIND,
+                "import " + request.path());
+    }
+
+    private ImportReport report(List<Sheet> sheets, List<Entry> entries) {
+        return new ImportReport(sheets, counts, problems, entries);
+    }
+
+    @Override
+    public void close() {
+        if (!isPosted) {
+            stages.values().forEach(Stage::discard);
+        }
+        try {
+            connection.close();
+        } catch (SQLException e) {
+            // It only read.
+        }
+    }
+}

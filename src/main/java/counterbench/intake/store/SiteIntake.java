@@ -1,0 +1,189 @@
+package counterbench.intake.store;
+
+import counterbench.facts.Canonical;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.intake.Complaints;
+import counterbench.intake.HeldRows;
+import counterbench.intake.KeyedMerge;
+import counterbench.intake.RowCheck;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/** Judges the rows of one site in one import: refused, known already, or to be recorded. */
+final class SiteIntake {
+    private static final Set<FactKind> ON_JOBS =
+            Set.of(FactKind.ISSUES, FactKind.USES, FactKind.MARKS);
+
+    private final StoredNames names;
+    private final RowCheck check;
+    private final HeldFacts held;
+    private final boolean asNew;
+    private final Map<FactKind, HeldRows> heldRows = new EnumMap<>(FactKind.class);
+    private final Map<FactKind, Set<String>> loaded = new EnumMap<>(FactKind.class);
+    private final Map<String, FactRow> byKey = new HashMap<>();
+    private final Map<String, FactRow> byRef = new HashMap<>();
+
+    SiteIntake(StoredNames names, HeldFacts held, boolean asNew) {
+        this.names = names;
+        this.check = new RowCheck(names);
+        this.held = held;
+        this.asNew = asNew;
+    }
+
+    /** What becomes of a row. */
+    sealed interface Judged {
+        record Record(FactRow row) implements Judged {}
+
+        record Known() implements Judged {}
+
+        record Refuse(List<Complaints.Complaint> complaints) implements Judged {}
+    }
+
+    StoredNames names() {
+        return names;
+    }
+
+    /** Forgets the rows of a kind that has been read. */
+    void endOfKind() {
+        byKey.clear();
+        byRef.clear();
+    }
+
+    Judged judge(FactRow said) {
+        FactRow row = completed(said);
+        List<Complaints.Complaint> complaints = check.check(row);
+        if (!complaints.isEmpty()) {
+            return new Judged.Refuse(complaints);
+        }
+        Judged judged = judgeKnown(row);
+        if (!(judged instanceof Judged.Refuse)) {
+            names.bring(row);
+        }
+        return judged;
+    }
+
+    /** A job with a time of completion and no outcome was completed. */
+    private static FactRow completed(FactRow row) {
+        boolean unsaid =
+                row.kind() == FactKind.JOBS
+                        && row.get("completed_at") != null
+                        && row.get("outcome") == null;
+        return unsaid ? row.with("outcome", "completed") : row;
+    }
+
+    private Judged judgeKnown(FactRow row) {
+        if (row.kind().hasKey()) {
+            return judgeKeyed(row);
+        }
+        return row.ref() == null ? judgePlain(row) : judgeWithRef(row, row.ref());
+    }
+
+    private Judged judgeKeyed(FactRow row) {
+        String key = Canonical.key(row);
+        FactRow known = byKey.get(key);
+        if (known == null) {
+            known = KeyedMerge.together(held.byKey(row)).orElse(null);
+        }
+        if (known == null) {
+            byKey.put(key, row);
+            return new Judged.Record(row);
+        }
+        KeyedMerge.Outcome outcome = KeyedMerge.put(known, row);
+        if (outcome instanceof KeyedMerge.Outcome.Differs differs) {
+            return differs(row, differs.heading(), differs.known());
+        }
+        if (outcome instanceof KeyedMerge.Outcome.Fills fills) {
+            byKey.put(key, fills.merged());
+            return new Judged.Record(row);
+        }
+        byKey.put(key, known);
+        return new Judged.Known();
+    }
+
+    private static Judged differs(FactRow row, String heading, String known) {
+        Complaints complaints = new Complaints(row);
+        complaints.of(
+                heading,
+                "differs from what is known: \"" + known + "\"",
+                "correct the cell; if the earlier row was wrong, reverse it first");
+        return new Judged.Refuse(complaints.all());
+    }
+
+    private Judged judgeWithRef(FactRow row, String ref) {
+        FactRow inImport = byRef.get(ref);
+        if (inImport != null) {
+            return sameRef(row, inImport, false);
+        }
+        Optional<HeldFacts.WithRef> stored = held.byRef(row.kind(), ref);
+        Judged judged =
+                stored.isPresent()
+                        ? sameRef(row, stored.get().row(), stored.get().reversed())
+                        : new Judged.Record(row);
+        byRef.put(ref, row);
+        return judged;
+    }
+
+    private static Judged sameRef(FactRow row, FactRow known, boolean reversed) {
+        Optional<String> difference = HeldFacts.difference(known, row);
+        if (difference.isEmpty()) {
+            return new Judged.Known();
+        }
+        if (reversed) {
+            return new Judged.Record(row);
+        }
+        Complaints complaints = new Complaints(row);
+        complaints.of(
+                difference.get(),
+                "differs from the row that ref \"" + row.ref() + "\" was recorded with",
+                "give the row a ref of its own; if the earlier one was wrong, reverse it first");
+        return new Judged.Refuse(complaints.all());
+    }
+
+    private Judged judgePlain(FactRow row) {
+        HeldRows.Outcome outcome = heldFor(row).match(row);
+        if (outcome == HeldRows.Outcome.KNOWN) {
+            return new Judged.Known();
+        }
+        if (outcome == HeldRows.Outcome.NEW || asNew) {
+            return new Judged.Record(row);
+        }
+        Complaints complaints = new Complaints(row);
+        complaints.ofRow(
+                "a row that differs only in its optional cells was imported before",
+                "if it corrects that row, reverse that one first; if both are true, import with"
+                        + " --as-new");
+        return new Judged.Refuse(complaints.all());
+    }
+
+    private HeldRows heldFor(FactRow row) {
+        FactKind kind = row.kind();
+        HeldRows rows = heldRows.computeIfAbsent(kind, k -> new HeldRows());
+        Set<String> done = loaded.computeIfAbsent(kind, k -> new HashSet<>());
+        String job = jobOf(row);
+        if (done.add(job)) {
+            if (job.isEmpty()) {
+                held.importedAtSite(kind, rows::hold);
+            } else {
+                held.importedOnJob(kind, job, rows::hold);
+            }
+        }
+        return rows;
+    }
+
+    private String jobOf(FactRow row) {
+        if (ON_JOBS.contains(row.kind())) {
+            return Objects.requireNonNull(row.text("job"));
+        }
+        return row.kind() == FactKind.CORES
+                ? names.jobOfCore(Objects.requireNonNull(row.text("core")))
+                        .orElseGet(() -> Objects.requireNonNull(row.text("job")))
+                : "";
+    }
+}

@@ -1,0 +1,163 @@
+package counterbench.intake.store;
+
+import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.JOBS_FACT;
+import static counterbench.db.generated.Tables.JOB_NAME;
+import static counterbench.db.generated.Tables.PARTS_FACT;
+import static counterbench.db.generated.Tables.PEOPLE_FACT;
+
+import counterbench.campaign.CoreTerms;
+import counterbench.campaign.KitLine;
+import counterbench.campaign.KitTerms;
+import counterbench.campaign.Pack;
+import counterbench.campaign.Packs;
+import counterbench.facts.FactRow;
+import counterbench.intake.Names;
+import counterbench.journal.store.AllPosted;
+import counterbench.shared.Site;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.jooq.DSLContext;
+
+/** Names that the store holds, and those that the import has brought so far. */
+final class StoredNames implements Names {
+    private final DSLContext sql;
+    private final Site site;
+    private final AllPosted posted;
+    private final Packs packs;
+    private final Set<String> parts = new HashSet<>();
+    private final Set<String> people = new HashSet<>();
+    private final Map<String, Optional<String>> campaignOfJob = new HashMap<>();
+    private final Map<String, Optional<String>> jobOfCore = new HashMap<>();
+    private final Map<String, Set<String>> coresOfJob = new HashMap<>();
+
+    StoredNames(DSLContext sql, Site site, AllPosted posted, Packs packs) {
+        this.sql = sql;
+        this.site = site;
+        this.posted = posted;
+        this.packs = packs;
+        packs.all().forEach(this::addParts);
+        sql.select(PARTS_FACT.SITE_NO, PARTS_FACT.BATCH, PARTS_FACT.LINE, PARTS_FACT.PART)
+                .from(PARTS_FACT)
+                .forEach(r -> addIf(parts, r.value1(), r.value2(), r.value3(), r.value4()));
+        sql.select(PEOPLE_FACT.SITE_NO, PEOPLE_FACT.BATCH, PEOPLE_FACT.LINE, PEOPLE_FACT.NAME)
+                .from(PEOPLE_FACT)
+                .forEach(r -> addIf(people, r.value1(), r.value2(), r.value3(), r.value4()));
+    }
+
+    private void addIf(Set<String> names, short siteNo, long batch, int line, String name) {
+        if (posted.counts(siteNo, batch, line)) {
+            names.add(name);
+        }
+    }
+
+    private void addParts(Pack pack) {
+        pack.cores().stream().map(CoreTerms::part).forEach(parts::add);
+        for (KitTerms kit : pack.kits()) {
+            parts.add(kit.part());
+            for (KitLine line : kit.contents()) {
+                parts.add(line.part());
+                parts.addAll(line.replaces());
+            }
+        }
+    }
+
+    /** Takes the names that a row of the import brings. */
+    void bring(FactRow row) {
+        switch (row.kind()) {
+            case PEOPLE -> people.add(Objects.requireNonNull(row.text("name")));
+            case PARTS_LIST -> parts.add(Objects.requireNonNull(row.text("part")));
+            case JOBS ->
+                    campaignOfJob.put(
+                            Objects.requireNonNull(row.text("job")),
+                            Optional.of(Objects.requireNonNull(row.text("campaign")).intern()));
+            case CORES -> bringCore(row);
+            default -> {
+                // No other kind brings names that rows are held to.
+            }
+        }
+    }
+
+    private void bringCore(FactRow row) {
+        String job = row.text("job");
+        String core = Objects.requireNonNull(row.text("core"));
+        if ("removed".equals(row.text("event")) && job != null && jobOfCore(core).isEmpty()) {
+            jobOfCore.put(core, Optional.of(job));
+            coresOfJob.computeIfAbsent(job, this::storedCores).add(core);
+        }
+    }
+
+    @Override
+    public List<Pack> revisions(String campaign) {
+        return packs.revisions(campaign);
+    }
+
+    @Override
+    public boolean isPart(String part) {
+        return parts.contains(part);
+    }
+
+    @Override
+    public boolean isPerson(String name) {
+        return people.contains(name);
+    }
+
+    @Override
+    public Optional<String> campaignOf(String job) {
+        return campaignOfJob.computeIfAbsent(job, this::storedCampaign);
+    }
+
+    private Optional<String> storedCampaign(String job) {
+        return sql
+                .select(JOBS_FACT.BATCH, JOBS_FACT.LINE, JOBS_FACT.CAMPAIGN)
+                .from(JOBS_FACT)
+                .where(JOBS_FACT.SITE_NO.eq((short) site.no()), JOBS_FACT.JOB.eq(job))
+                .fetch()
+                .stream()
+                .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
+                .map(r -> r.value3().intern())
+                .findFirst();
+    }
+
+    @Override
+    public Optional<String> jobOfCore(String core) {
+        return jobOfCore.computeIfAbsent(core, this::storedJobOfCore);
+    }
+
+    private Optional<String> storedJobOfCore(String core) {
+        return sql.select(JOB_NAME.JOB)
+                .from(CORE_TAG)
+                .join(JOB_NAME)
+                .on(JOB_NAME.SITE_NO.eq(CORE_TAG.SITE_NO), JOB_NAME.JOB_NO.eq(CORE_TAG.JOB_NO))
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.CORE.eq(core))
+                .fetchOptional(JOB_NAME.JOB)
+                .filter(job -> campaignOf(job).isPresent());
+    }
+
+    @Override
+    public int coresOf(String job) {
+        return coresOfJob.computeIfAbsent(job, this::storedCores).size();
+    }
+
+    private Set<String> storedCores(String job) {
+        return new HashSet<>(
+                sql.select(CORE_TAG.CORE)
+                        .from(CORE_TAG)
+                        .join(JOB_NAME)
+                        .on(
+                                JOB_NAME.SITE_NO.eq(CORE_TAG.SITE_NO),
+                                JOB_NAME.JOB_NO.eq(CORE_TAG.JOB_NO))
+                        .where(JOB_NAME.SITE_NO.eq((short) site.no()), JOB_NAME.JOB.eq(job))
+                        .fetch(CORE_TAG.CORE));
+    }
+
+    @Override
+    public String currency() {
+        return site.currency().getCurrencyCode();
+    }
+}

@@ -1,0 +1,89 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.KITS_FACT;
+import static counterbench.db.generated.Tables.KIT_LINK;
+
+import counterbench.facts.FactKind;
+import counterbench.journal.store.FactTable;
+import counterbench.review.Component;
+import counterbench.stock.Kit;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+
+/** Kits that no job names: those on the shelf, and those that only stock events or counts name. */
+final class LooseKits {
+    private final SiteFacts siteFacts;
+    private final JobFiles files;
+    private final Visible visible;
+    private final FactReader reader;
+
+    LooseKits(SiteFacts siteFacts, JobFiles files, Visible visible, FactReader reader) {
+        this.siteFacts = siteFacts;
+        this.files = files;
+        this.visible = visible;
+        this.reader = reader;
+    }
+
+    /** Gives each such kit as a component of its own. */
+    void each(DSLContext sql, int siteNo, Consumer<Component> components) {
+        Condition linked =
+                DSL.exists(
+                        DSL.selectOne()
+                                .from(KIT_LINK)
+                                .where(
+                                        KIT_LINK.SITE_NO.eq(KITS_FACT.SITE_NO),
+                                        KIT_LINK.KIT.eq(KITS_FACT.KIT)));
+        Set<String> named = new HashSet<>();
+        List<Record> rows = new ArrayList<>();
+        try (var cursor =
+                sql.selectFrom(KITS_FACT)
+                        .where(KITS_FACT.SITE_NO.eq((short) siteNo).and(DSL.not(linked)))
+                        .orderBy(KITS_FACT.KIT)
+                        .fetchSize(1_000)
+                        .fetchLazy()) {
+            for (var row : cursor) {
+                if (!rows.isEmpty() && !row.getKit().equals(rows.get(0).get(KITS_FACT.KIT))) {
+                    named.add(give(rows, components));
+                    rows.clear();
+                }
+                rows.add(row);
+            }
+        }
+        if (!rows.isEmpty()) {
+            named.add(give(rows, components));
+        }
+        onlyNamedByEvents(sql, siteNo, named, components);
+    }
+
+    private String give(List<Record> rows, Consumer<Component> components) {
+        String serial = rows.get(0).get(KITS_FACT.KIT);
+        @Nullable Kit kit =
+                Keyed.merge(FactTable.of(FactKind.KITS), rows, visible).stream()
+                        .flatMap(k -> reader.kit(k.address(), k.row()).stream())
+                        .findFirst()
+                        .orElse(null);
+        components.accept(files.alone(serial, kit));
+        return serial;
+    }
+
+    private void onlyNamedByEvents(
+            DSLContext sql, int siteNo, Set<String> done, Consumer<Component> components) {
+        for (String serial : siteFacts.kitsWithEvents()) {
+            boolean ofJob =
+                    sql.fetchExists(
+                            KIT_LINK,
+                            KIT_LINK.SITE_NO.eq((short) siteNo).and(KIT_LINK.KIT.eq(serial)));
+            if (!ofJob && !done.contains(serial)) {
+                components.accept(files.alone(serial, null));
+            }
+        }
+    }
+}

@@ -1,0 +1,73 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.KIT_LINK;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
+
+/** Which jobs share kits, and what has been read of such jobs while the others are awaited. */
+final class SharedKits {
+    private final Map<Integer, SortedSet<Integer>> groups = new HashMap<>();
+    private final Map<Integer, List<JobFiles.Part>> waiting = new TreeMap<>();
+
+    private SharedKits() {}
+
+    /** Reads the kits that more than one job of the site names. */
+    static SharedKits of(DSLContext sql, int siteNo) {
+        SharedKits shared = new SharedKits();
+        var several =
+                DSL.select(KIT_LINK.KIT)
+                        .from(KIT_LINK)
+                        .where(KIT_LINK.SITE_NO.eq((short) siteNo))
+                        .groupBy(KIT_LINK.KIT)
+                        .having(DSL.count().gt(1));
+        sql.select(KIT_LINK.KIT, KIT_LINK.JOB_NO)
+                .from(KIT_LINK)
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(several))
+                .orderBy(KIT_LINK.KIT, KIT_LINK.JOB_NO)
+                .fetchGroups(KIT_LINK.KIT, KIT_LINK.JOB_NO)
+                .values()
+                .forEach(shared::join);
+        return shared;
+    }
+
+    private void join(List<Integer> jobNos) {
+        SortedSet<Integer> group = new TreeSet<>(jobNos);
+        jobNos.forEach(no -> group.addAll(groupOf(no)));
+        group.forEach(no -> groups.put(no, group));
+    }
+
+    /** The numbers of the jobs in a job's component, its own included. */
+    SortedSet<Integer> groupOf(int jobNo) {
+        return groups.getOrDefault(jobNo, new TreeSet<>(Set.of(jobNo)));
+    }
+
+    /** Takes what was read of a job; gives all parts of its component once the last is there. */
+    Optional<List<JobFiles.Part>> complete(int jobNo, JobFiles.Part part) {
+        SortedSet<Integer> group = groups.get(jobNo);
+        if (group == null) {
+            return Optional.of(List.of(part));
+        }
+        waiting.computeIfAbsent(group.last(), g -> new ArrayList<>()).add(part);
+        if (jobNo != group.last()) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(waiting.remove(group.last()));
+    }
+
+    /** Gives and forgets what still waits for jobs that have no rows. */
+    List<List<JobFiles.Part>> takeRest() {
+        List<List<JobFiles.Part>> rest = new ArrayList<>(waiting.values());
+        waiting.clear();
+        return rest;
+    }
+}

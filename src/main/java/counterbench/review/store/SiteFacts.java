@@ -1,0 +1,199 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.ACKNOWLEDGEMENTS_FACT;
+import static counterbench.db.generated.Tables.CLAIMS_FACT;
+import static counterbench.db.generated.Tables.CREDITS_FACT;
+import static counterbench.db.generated.Tables.KITS_FACT;
+
+import counterbench.campaign.Packs;
+import counterbench.claims.Credit;
+import counterbench.cores.Acknowledgement;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.journal.store.FactTable;
+import counterbench.shared.Address;
+import counterbench.shared.Site;
+import counterbench.stock.Count;
+import counterbench.stock.Kit;
+import counterbench.stock.LedgerFacts;
+import counterbench.stock.Receipt;
+import counterbench.stock.ReceivedKit;
+import counterbench.stock.StockEvent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+import org.jooq.impl.DSL;
+
+/**
+ * Facts of a site that belong to no job: the store, kits apart from jobs, and credits of no claim.
+ */
+final class SiteFacts {
+    private final DSLContext sql;
+    private final Site site;
+    private final Visible visible;
+    private final FactReader reader;
+    private final Packs packs;
+    private final List<Receipt> receipts;
+    private final List<StockEvent> looseEvents = new ArrayList<>();
+    private final List<Count> looseCounts = new ArrayList<>();
+    private final Map<String, List<StockEvent>> eventsOfKit = new HashMap<>();
+    private final Map<String, List<Count>> countsOfKit = new HashMap<>();
+
+    SiteFacts(DSLContext sql, Site site, Visible visible, FactReader reader, Packs packs) {
+        this.sql = sql;
+        this.site = site;
+        this.visible = visible;
+        this.reader = reader;
+        this.packs = packs;
+        this.receipts = read(FactKind.RECEIPTS, DSL.noCondition(), reader::receipt);
+        read(FactKind.MOVES, DSL.noCondition(), reader::event).forEach(this::add);
+        read(FactKind.COUNTS, DSL.noCondition(), reader::count).forEach(this::add);
+    }
+
+    private void add(StockEvent event) {
+        List<StockEvent> events =
+                event.kit() == null
+                        ? looseEvents
+                        : eventsOfKit.computeIfAbsent(event.kit(), k -> new ArrayList<>());
+        events.add(event);
+    }
+
+    private void add(Count count) {
+        List<Count> counts =
+                count.kit() == null
+                        ? looseCounts
+                        : countsOfKit.computeIfAbsent(count.kit(), k -> new ArrayList<>());
+        counts.add(count);
+    }
+
+    private <T> List<T> read(
+            FactKind kind, Condition where, BiFunction<Address, FactRow, Optional<T>> reading) {
+        FactTable table = FactTable.of(kind);
+        return sql
+                .selectFrom(table.table())
+                .where(table.siteNo().eq((short) site.no()).and(where))
+                .orderBy(table.batch(), table.line())
+                .fetch()
+                .stream()
+                .flatMap(r -> read(table, r, reading).stream())
+                .toList();
+    }
+
+    private <T> Optional<T> read(
+            FactTable table, Record row, BiFunction<Address, FactRow, Optional<T>> reading) {
+        return visible.address(table, row).flatMap(a -> reading.apply(a, table.row(row)));
+    }
+
+    List<Receipt> receipts() {
+        return receipts;
+    }
+
+    List<StockEvent> eventsOf(String kit) {
+        return eventsOfKit.getOrDefault(kit, List.of());
+    }
+
+    List<Count> countsOf(String kit) {
+        return countsOfKit.getOrDefault(kit, List.of());
+    }
+
+    List<Count> looseCounts() {
+        return looseCounts;
+    }
+
+    /** The kits that stock events or counts name. */
+    List<String> kitsWithEvents() {
+        List<String> kits = new ArrayList<>(eventsOfKit.keySet());
+        countsOfKit.keySet().stream().filter(k -> !eventsOfKit.containsKey(k)).forEach(kits::add);
+        kits.sort(null);
+        return kits;
+    }
+
+    /** The facts of the store alone. */
+    LedgerFacts storeOnly() {
+        return new LedgerFacts(
+                List.of(),
+                List.of(),
+                receipts,
+                List.of(),
+                List.of(),
+                looseEvents,
+                looseCounts,
+                List.of());
+    }
+
+    /** A kit with its contents by the pack. */
+    ReceivedKit received(Kit kit) {
+        return new ReceivedKit(
+                kit,
+                packs.kit(kit.kitPart(), kit.revision(), site.dayOf(kit.receivedAt()))
+                        .orElse(null));
+    }
+
+    /** The kit as another site received it, if a kit of that serial arrived here from there. */
+    Optional<ReceivedKit> arriving(String kit) {
+        boolean arrived = eventsOf(kit).stream().anyMatch(e -> e.kind() == StockEvent.Kind.ARRIVED);
+        return arrived ? atAnotherSite(kit).map(this::received) : Optional.empty();
+    }
+
+    private Optional<Kit> atAnotherSite(String kit) {
+        FactTable table = FactTable.of(FactKind.KITS);
+        return sql
+                .selectFrom(KITS_FACT)
+                .where(KITS_FACT.KIT.eq(kit), KITS_FACT.SITE_NO.ne((short) site.no()))
+                .orderBy(KITS_FACT.BATCH, KITS_FACT.LINE)
+                .fetch()
+                .stream()
+                .flatMap(r -> read(table, r, reader::kit).stream())
+                .findFirst();
+    }
+
+    /** Credits that name no claim, or one that is not there. */
+    List<Credit> creditsOfNoClaim() {
+        FactTable table = FactTable.of(FactKind.CREDITS);
+        Condition none =
+                DSL.notExists(
+                        DSL.selectOne()
+                                .from(CLAIMS_FACT)
+                                .where(
+                                        CLAIMS_FACT.SITE_NO.eq(CREDITS_FACT.SITE_NO),
+                                        CLAIMS_FACT.CLAIM.eq(CREDITS_FACT.CLAIM)));
+        return Keyed.merge(
+                        table,
+                        sql.selectFrom(CREDITS_FACT)
+                                .where(CREDITS_FACT.SITE_NO.eq((short) site.no()).and(none))
+                                .orderBy(CREDITS_FACT.BATCH, CREDITS_FACT.LINE)
+                                .fetch(),
+                        visible)
+                .stream()
+                .flatMap(k -> reader.credit(k.row()).stream())
+                .toList();
+    }
+
+    /** Acknowledgements of cores and serials that were never removed here. */
+    List<Acknowledgement> acknowledgementsOfNoCore() {
+        var tag = counterbench.db.generated.Tables.CORE_TAG;
+        Condition known =
+                DSL.exists(
+                        DSL.selectOne()
+                                .from(tag)
+                                .where(
+                                        tag.SITE_NO.eq(ACKNOWLEDGEMENTS_FACT.SITE_NO),
+                                        tag.CORE
+                                                .eq(ACKNOWLEDGEMENTS_FACT.CORE)
+                                                .or(
+                                                        ACKNOWLEDGEMENTS_FACT
+                                                                .CORE
+                                                                .isNull()
+                                                                .and(
+                                                                        tag.SERIAL.eq(
+                                                                                ACKNOWLEDGEMENTS_FACT
+                                                                                        .SERIAL)))));
+        return read(FactKind.ACKNOWLEDGEMENTS, DSL.not(known), reader::acknowledgement);
+    }
+}

@@ -1,0 +1,134 @@
+package counterbench.review.store;
+
+import counterbench.db.Store;
+import counterbench.journal.store.AllPosted;
+import counterbench.review.Component;
+import counterbench.review.Horizon;
+import counterbench.review.Terms;
+import counterbench.shared.Site;
+import counterbench.stock.Count;
+import counterbench.stock.LedgerFacts;
+import java.sql.Connection;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import org.jooq.DSLContext;
+
+/**
+ * One reading of a site, as of a moment and as known at an entry: its components one after the
+ * other, and what belongs to no job. Memory holds a component at a time; jobs that share kits wait
+ * for each other.
+ */
+public final class SiteScan implements AutoCloseable {
+    private static final int LAST_JOB = (1 << 29) - 1;
+
+    private final Store store;
+    private final Site site;
+    private final Horizon horizon;
+    private final Connection connection;
+    private final DSLContext sql;
+    private final SiteFacts siteFacts;
+    private final Terms terms;
+    private final JobFiles files;
+    private final LooseKits looseKits;
+    private final SharedKits shared;
+
+    /**
+     * @param known the entry that was the newest; facts of later ones are not read
+     */
+    public SiteScan(Store store, Site site, Instant asOf, long known) {
+        this.store = store;
+        this.site = site;
+        this.horizon = new Horizon(site, asOf);
+        this.connection = store.connectToRead();
+        this.sql = store.on(connection);
+        AllPosted posted = new AllPosted(sql, site.no(), known);
+        Visible visible = new Visible(posted);
+        FactReader reader = new FactReader(horizon);
+        TermsReader termsReader = new TermsReader(sql, site, visible, horizon);
+        this.siteFacts = new SiteFacts(sql, site, visible, reader, termsReader.packs());
+        this.terms = termsReader.terms(siteFacts.receipts());
+        this.shared = SharedKits.of(sql, site.no());
+        this.files =
+                new JobFiles(
+                        visible, reader, horizon, siteFacts, terms, termsReader.sameVehicles());
+        this.looseKits = new LooseKits(siteFacts, files, visible, reader);
+    }
+
+    /** What holds for all jobs. */
+    public Terms terms() {
+        return terms;
+    }
+
+    /** The site that is read. */
+    public Site site() {
+        return site;
+    }
+
+    /** The moment as of which it is read. */
+    public Instant asOf() {
+        return horizon.asOf();
+    }
+
+    /** Facts that belong to no job. */
+    SiteFacts siteFacts() {
+        return siteFacts;
+    }
+
+    /** The facts of the loose store alone. */
+    public LedgerFacts storeOnly() {
+        return siteFacts.storeOnly();
+    }
+
+    /** Counts of loose parts. */
+    public List<Count> looseCounts() {
+        return siteFacts.looseCounts();
+    }
+
+    /** Gives every component: jobs in the order of their numbers, then kits that no job names. */
+    public void all(Consumer<Component> components) {
+        scan(1, LAST_JOB, components);
+        giveRest(components);
+        looseKits.each(sql, site.no(), components);
+    }
+
+    /** Gives the components of some jobs. */
+    public void of(SortedSet<Integer> jobNos, Consumer<Component> components) {
+        SortedSet<Integer> wanted = new TreeSet<>();
+        jobNos.forEach(no -> wanted.addAll(shared.groupOf(no)));
+        List<Integer> rest = new ArrayList<>(wanted);
+        int i = 0;
+        while (i < rest.size()) {
+            int from = rest.get(i);
+            int to = from;
+            while (i + 1 < rest.size() && rest.get(i + 1) == to + 1) {
+                to = rest.get(++i);
+            }
+            scan(from, to, components);
+            i++;
+        }
+        giveRest(components);
+    }
+
+    /** Components whose last job turned out to have no rows. */
+    private void giveRest(Consumer<Component> components) {
+        shared.takeRest().forEach(parts -> components.accept(files.join(parts)));
+    }
+
+    private void scan(int from, int to, Consumer<Component> components) {
+        try (JobRows rows = new JobRows(store, site.no(), from, to)) {
+            for (int no = rows.nextJobNo(); no <= to; no = rows.nextJobNo()) {
+                JobFiles.Part part = files.read(rows.take(no));
+                shared.complete(no, part).ifPresent(parts -> components.accept(files.join(parts)));
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        store.closeReader(connection);
+    }
+}

@@ -1,0 +1,256 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.JOBS_FACT;
+import static counterbench.db.generated.Tables.SITE;
+import static counterbench.db.generated.Tables.VEHICLES_FACT;
+
+import counterbench.campaign.Packs;
+import counterbench.campaign.PartUnit;
+import counterbench.campaign.Vehicle;
+import counterbench.campaign.store.JooqPacks;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.journal.store.FactTable;
+import counterbench.procedure.Calibration;
+import counterbench.procedure.Instrument;
+import counterbench.review.Horizon;
+import counterbench.review.SameVehicle;
+import counterbench.review.Terms;
+import counterbench.shared.Site;
+import counterbench.stock.Receipt;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeMap;
+import org.jooq.DSLContext;
+import org.jooq.Record;
+
+/**
+ * Reads what holds for all jobs of a site. Of jobs and cores it keeps only those that share VIN or
+ * serial.
+ */
+final class TermsReader {
+    private final DSLContext sql;
+    private final Site site;
+    private final Visible visible;
+    private final Horizon horizon;
+    private final Packs packs;
+
+    TermsReader(DSLContext sql, Site site, Visible visible, Horizon horizon) {
+        this.sql = sql;
+        this.site = site;
+        this.visible = visible;
+        this.horizon = horizon;
+        this.packs = JooqPacks.all(sql, visible.posted());
+    }
+
+    Packs packs() {
+        return packs;
+    }
+
+    Terms terms(List<Receipt> receipts) {
+        return new Terms(
+                packs, listedCampaigns(), partUnits(), instruments(), serialTwins(), receipts);
+    }
+
+    private Set<String> listedCampaigns() {
+        FactTable table = FactTable.of(FactKind.VEHICLES);
+        Set<String> listed = new HashSet<>();
+        for (String campaign : packs.campaigns()) {
+            try (var rows =
+                    sql.selectFrom(table.table())
+                            .where(VEHICLES_FACT.CAMPAIGN.eq(campaign))
+                            .fetchSize(100)
+                            .fetchLazy()) {
+                for (Record row : rows) {
+                    if (visible.address(table, row).isPresent()) {
+                        listed.add(campaign);
+                        break;
+                    }
+                }
+            }
+        }
+        return listed;
+    }
+
+    private List<Keyed> keyed(FactKind kind) {
+        FactTable table = FactTable.of(kind);
+        return Keyed.merge(
+                table,
+                sql.selectFrom(table.table())
+                        .where(table.siteNo().eq((short) site.no()))
+                        .orderBy(table.batch(), table.line())
+                        .fetch(),
+                visible);
+    }
+
+    private Map<String, PartUnit> partUnits() {
+        Map<String, PartUnit> units = new HashMap<>();
+        for (Keyed part : keyed(FactKind.PARTS_LIST)) {
+            PartUnit.of(text(part.row(), "unit"))
+                    .ifPresent(unit -> units.put(text(part.row(), "part"), unit));
+        }
+        return units;
+    }
+
+    private Map<String, Instrument> instruments() {
+        Map<String, List<Calibration>> calibrations = new HashMap<>();
+        for (Keyed keyed : keyed(FactKind.CALIBRATIONS)) {
+            FactRow row = keyed.row();
+            calibrations
+                    .computeIfAbsent(text(row, "instrument"), i -> new ArrayList<>())
+                    .add(
+                            new Calibration(
+                                    Objects.requireNonNull(row.date("calibrated_on")),
+                                    Objects.requireNonNull(row.date("due_on")),
+                                    row.text("certificate"),
+                                    row.decimal("uncertainty_percent"),
+                                    row.decimal("uncertainty")));
+        }
+        Map<String, Instrument> instruments = new HashMap<>();
+        for (Keyed keyed : keyed(FactKind.INSTRUMENTS)) {
+            FactRow row = keyed.row();
+            String name = text(row, "instrument");
+            instruments.put(
+                    name,
+                    new Instrument(
+                            name,
+                            text(row, "kind"),
+                            text(row, "unit"),
+                            row.text("serial"),
+                            calibrations.getOrDefault(name, List.of())));
+        }
+        return instruments;
+    }
+
+    private static String text(FactRow row, String heading) {
+        return Objects.requireNonNull(row.text(heading), heading);
+    }
+
+    /** Serials that the site's removed cores share, read in the order of the index on serials. */
+    private Map<String, Set<String>> serialTwins() {
+        Map<String, Set<String>> twins = new TreeMap<>();
+        var several =
+                org.jooq
+                        .impl
+                        .DSL
+                        .select(CORE_TAG.SERIAL)
+                        .from(CORE_TAG)
+                        .where(CORE_TAG.SITE_NO.eq((short) site.no()))
+                        .groupBy(CORE_TAG.SERIAL)
+                        .having(org.jooq.impl.DSL.count().gt(1));
+        sql.select(CORE_TAG.SERIAL, CORE_TAG.CORE, CORE_TAG.JOB_NO)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.SERIAL.in(several))
+                .fetch()
+                .forEach(
+                        r -> {
+                            if (isRemoved(r.value2(), r.value3())) {
+                                twins.computeIfAbsent(r.value1(), s -> new HashSet<>())
+                                        .add(r.value2());
+                            }
+                        });
+        twins.values().removeIf(cores -> cores.size() < 2);
+        return twins;
+    }
+
+    private boolean isRemoved(String core, int jobNo) {
+        FactTable table = FactTable.of(FactKind.CORES);
+        return sql
+                .selectFrom(table.table())
+                .where(new counterbench.journal.store.JobRange(site.no(), jobNo).contains(table))
+                .fetch()
+                .stream()
+                .filter(r -> visible.address(table, r).isPresent())
+                .map(table::row)
+                .anyMatch(
+                        row ->
+                                core.equals(row.text("core"))
+                                        && "removed".equals(row.text("event"))
+                                        && horizon.reaches(Objects.requireNonNull(row.time("at"))));
+    }
+
+    /**
+     * Completed jobs of vehicles that several jobs of a campaign name, at any site; read in the
+     * order of the index on VINs, a vehicle at a time.
+     */
+    Map<String, List<SameVehicle>> sameVehicles() {
+        Map<Integer, String> sites = new HashMap<>();
+        sql.select(SITE.SITE_NO, SITE.SITE_)
+                .from(SITE)
+                .forEach(r -> sites.put(r.value1().intValue(), r.value2()));
+        Map<String, List<SameVehicle>> all = new HashMap<>();
+        List<Record> vehicle = new ArrayList<>();
+        try (var rows =
+                sql.selectFrom(JOBS_FACT).orderBy(JOBS_FACT.VIN_KEY).fetchSize(1_000).fetchLazy()) {
+            for (var row : rows) {
+                if (!vehicle.isEmpty()
+                        && !row.getVinKey().equals(vehicle.get(0).get(JOBS_FACT.VIN_KEY))) {
+                    addVehicle(vehicle, sites, all);
+                    vehicle.clear();
+                }
+                vehicle.add(row);
+            }
+        }
+        addVehicle(vehicle, sites, all);
+        return all;
+    }
+
+    private void addVehicle(
+            List<Record> rows, Map<Integer, String> sites, Map<String, List<SameVehicle>> all) {
+        if (rows.size() < 2) {
+            return;
+        }
+        FactTable table = FactTable.of(FactKind.JOBS);
+        Map<Integer, List<Record>> bySite = new LinkedHashMap<>();
+        rows.forEach(
+                r ->
+                        bySite.computeIfAbsent((int) r.get(table.siteNo()), s -> new ArrayList<>())
+                                .add(r));
+        bySite.forEach(
+                (siteNo, ofSite) ->
+                        Keyed.merge(table, ofSite, visible).stream()
+                                .flatMap(k -> new JobReader(horizon).job(0, k.row()).stream())
+                                .filter(j -> j.isCompleted())
+                                .forEach(
+                                        j -> {
+                                            String vin = Vehicle.compared(j.vin());
+                                            Instant at = Objects.requireNonNull(j.completedAt());
+                                            all.computeIfAbsent(
+                                                            vehicleKey(j.campaign(), vin),
+                                                            v -> new ArrayList<>())
+                                                    .add(
+                                                            new SameVehicle(
+                                                                    sites.getOrDefault(siteNo, "?"),
+                                                                    j.job(),
+                                                                    j.campaign(),
+                                                                    vin,
+                                                                    at));
+                                        }));
+    }
+
+    /** What vehicles are looked up by. */
+    static String vehicleKey(String campaign, String vin) {
+        return campaign + " " + vin;
+    }
+
+    /** A vehicle as its row says. */
+    static Vehicle vehicle(FactRow row) {
+        Map<String, String> attributes = new TreeMap<>();
+        String said = row.text("attributes");
+        if (said != null && !said.isEmpty()) {
+            Arrays.stream(said.split("; "))
+                    .map(item -> item.split("=", 2))
+                    .forEach(item -> attributes.put(item[0], item[1]));
+        }
+        return new Vehicle(text(row, "campaign"), text(row, "vin"), row.text("model"), attributes);
+    }
+}
