@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
 import counterbench.campaign.store.JooqPacks;
 import counterbench.db.Store;
@@ -39,6 +40,7 @@ final class Attempt implements AutoCloseable {
     private final Store store;
     private final SheetFiles files;
     private final ImportPaper.Request request;
+    private final ImportPaper.Extra extra;
     private final IntConsumer progress;
     private final Connection connection;
     private final DSLContext sql;
@@ -52,7 +54,11 @@ final class Attempt implements AutoCloseable {
     private int rowsRead;
     private boolean isPosted;
 
-    Attempt(Store store, SheetFiles files, ImportPaper.Request request, IntConsumer progress) {
+    Attempt(Store store,
+            SheetFiles files,
+            ImportPaper.Request request,
+            ImportPaper.Extra extra,
+            IntConsumer progress) {
         this.store = store;
         this.files = files;
         this.request = request;
@@ -60,12 +66,16 @@ final class Attempt implements AutoCloseable {
         this.connection = store.connect();
         this.sql = store.on(connection);
         this.posted = new AllPosted(sql);
-        this.packs = JooqPacks.all(sql, posted);
+        this.extra = extra;
+        List<Pack> all = new ArrayList<>(JooqPacks.all(sql, posted).all());
+        all.addAll(extra.packs());
+        this.packs = new Packs(all);
         JooqSites.all(sql).forEach(s -> sites.put(s.site(), s));
     }
 
     /** Reads, judges and posts; empty if another entry came between and all must be asked again. */
     Optional<ImportReport> run(List<Sheet> sheets) {
+        extra.facts().forEach(fact -> stage(request.site(), fact));
         bringNames(sheets);
         FactKind kind = null;
         for (Sheet sheet : sheets) {
@@ -205,8 +215,8 @@ final class Attempt implements AutoCloseable {
                 site,
                 request.now(),
                 request.person(),
-                ImportPaper.ENTRY_KIND,
-                "import " + request.path());
+                extra.kind(),
+                extra.kind() + " " + request.path());
     }
 
     private ImportReport report(List<Sheet> sheets, List<Entry> entries) {

@@ -1,6 +1,8 @@
 package counterbench.intake.store;
 
+import counterbench.campaign.Pack;
 import counterbench.db.Store;
+import counterbench.facts.FactRow;
 import counterbench.intake.ImportReport;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
@@ -38,6 +40,17 @@ public final class ImportPaper {
     public record Request(
             Path path, Site site, String person, Instant now, boolean dryRun, boolean asNew) {}
 
+    /**
+     * Facts that are recorded with the sheets, in the same entry.
+     *
+     * @param kind the kind of the entry
+     * @param facts the facts, which are not checked again
+     * @param packs the packs among them
+     */
+    public record Extra(String kind, List<FactRow> facts, List<Pack> packs) {
+        static final Extra NONE = new Extra(ENTRY_KIND, List.of(), List.of());
+    }
+
     public ImportPaper(Store store, SheetFiles files) {
         this.store = store;
         this.files = files;
@@ -50,13 +63,20 @@ public final class ImportPaper {
      * @throws Refused if a file cannot be read as sheets, or another import is running at the site
      */
     public ImportReport run(Request request, IntConsumer progress) {
-        List<Sheet> sheets =
-                files.find(request.path()).stream()
-                        .sorted(Comparator.comparing(Sheet::kind))
-                        .toList();
+        return run(request, files.find(request.path()), Extra.NONE, progress);
+    }
+
+    /**
+     * Imports sheets that have been found, together with facts that come with them.
+     *
+     * @throws Refused as {@link #run(Request, IntConsumer)}
+     */
+    public ImportReport run(
+            Request request, List<Sheet> sheets, Extra extra, IntConsumer progress) {
+        List<Sheet> sorted = sheets.stream().sorted(Comparator.comparing(Sheet::kind)).toList();
         for (int tries = 0; tries < TRIES; tries++) {
-            try (Attempt attempt = new Attempt(store, files, request, progress)) {
-                Optional<ImportReport> report = attempt.run(sheets);
+            try (Attempt attempt = new Attempt(store, files, request, extra, progress)) {
+                Optional<ImportReport> report = attempt.run(sorted);
                 if (report.isPresent()) {
                     return report.get();
                 }

@@ -1,0 +1,123 @@
+package counterbench.intake.store;
+
+import counterbench.campaign.Pack;
+import counterbench.campaign.Packs;
+import counterbench.campaign.Revisions;
+import counterbench.campaign.store.JooqPacks;
+import counterbench.campaign.yaml.PackReader;
+import counterbench.campaign.yaml.PackReading;
+import counterbench.db.Store;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.intake.ImportReport;
+import counterbench.journal.store.AllPosted;
+import counterbench.shared.Problem;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.sheets.Sheet;
+import counterbench.sheets.SheetFiles;
+import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Loads a pack, and with it the list of vehicles that it names, in one entry. */
+public final class LoadPack {
+    private static final String ENTRY_KIND = "campaign load";
+
+    private final Store store;
+    private final ImportPaper imports;
+
+    public LoadPack(Store store, SheetFiles files) {
+        this.store = store;
+        this.imports = new ImportPaper(store, files);
+    }
+
+    /**
+     * What came of loading.
+     *
+     * @param reading the pack, with what is doubtful about it
+     * @param known whether the very same pack was loaded before
+     * @param list what became of the list of vehicles; null if nothing was recorded
+     */
+    public record Result(PackReading reading, boolean known, @Nullable ImportReport list) {
+        /** The pack. */
+        public Pack pack() {
+            return Objects.requireNonNull(reading.pack());
+        }
+    }
+
+    /**
+     * Reads a pack and checks it on its own.
+     *
+     * @throws Refused if the file cannot be read
+     */
+    public static PackReading read(Path file) {
+        return PackReader.read(text(file), String.valueOf(file.getFileName()));
+    }
+
+    /**
+     * Loads the pack.
+     *
+     * @throws Refused if the pack is incoherent or its revision does not fit those loaded
+     */
+    public Result run(Path file, Site site, String person, Instant now) {
+        PackReading reading = read(file);
+        Pack pack = reading.packOrRefuse();
+        Packs loaded = store.read(sql -> JooqPacks.all(sql, new AllPosted(sql)));
+        if (Revisions.isKnown(loaded.all(), pack)) {
+            return new Result(reading, true, null);
+        }
+        List<Problem> problems = Revisions.problemsOf(loaded.all(), pack);
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        var request = new ImportPaper.Request(file, site, person, now, false, false);
+        var extra = new ImportPaper.Extra(ENTRY_KIND, List.of(row(pack, file)), List.of(pack));
+        return new Result(reading, false, imports.run(request, list(pack, file), extra, n -> {}));
+    }
+
+    private static List<Sheet> list(Pack pack, Path file) {
+        if (pack.vehiclesFile() == null) {
+            return List.of();
+        }
+        Path list = file.resolveSibling(pack.vehiclesFile());
+        if (!Files.isReadable(list)) {
+            throw new Refused(
+                    "vehicles \"" + pack.vehiclesFile() + "\" of " + file.getFileName(),
+                    "there is no such file beside the pack",
+                    "put it there, or leave the key vehicles out and import the list as a sheet");
+        }
+        return List.of(Sheet.csv(list, FactKind.VEHICLES));
+    }
+
+    private static FactRow row(Pack pack, Path file) {
+        return new FactRow(
+                FactKind.PACKS,
+                Arrays.asList(
+                        pack.campaign(),
+                        pack.revision(),
+                        String.valueOf(file.getFileName()),
+                        text(file)),
+                null);
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (CharacterCodingException e) {
+            throw new Refused(
+                    "pack \"" + file + "\"", "it is not written in UTF-8", "save it as UTF-8");
+        } catch (IOException e) {
+            throw new Refused(
+                    "pack \"" + file + "\"",
+                    "the file cannot be read",
+                    "check its name and that you may read it");
+        }
+    }
+}
