@@ -26,19 +26,16 @@ public record Condition(Map<String, String> answers) {
 
     /**
      * Judges the condition on a vehicle's attributes. An attribute that the vehicle lacks makes it
-     * unknown, unless another attribute already answers no.
+     * unknown, whatever the others say.
      */
     public Holds on(Map<String, String> attributes) {
-        boolean unknown = false;
-        for (Map.Entry<String, String> wanted : answers.entrySet()) {
-            String answer = attributes.get(wanted.getKey());
-            if (answer == null) {
-                unknown = true;
-            } else if (!answer.equals(wanted.getValue())) {
-                return Holds.NO;
-            }
+        if (!attributes.keySet().containsAll(answers.keySet())) {
+            return Holds.UNKNOWN;
         }
-        return unknown ? Holds.UNKNOWN : Holds.YES;
+        boolean holds =
+                answers.entrySet().stream()
+                        .allMatch(a -> a.getValue().equals(attributes.get(a.getKey())));
+        return holds ? Holds.YES : Holds.NO;
     }
 
     @Override

@@ -29,6 +29,12 @@ public final class Store implements AutoCloseable {
                     .withExecuteLogging(false);
     private @Nullable Connection writer;
 
+    static {
+        // jOOQ writes its name and a tip of the day to the log unless it is told not to.
+        System.setProperty("org.jooq.no-logo", "true");
+        System.setProperty("org.jooq.no-tips", "true");
+    }
+
     private Store(StoreAddress address) {
         this.address = address;
     }

@@ -29,7 +29,6 @@ public final class RowCheck {
             case CORES -> CoreCheck.check(row, names, complaints);
             case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
-            case ACKNOWLEDGEMENTS -> checkAcknowledgement(row, complaints);
             case SHIPMENTS -> checkWeight(row, complaints);
             default -> {
                 // Its cells are all there is to check.
@@ -100,12 +99,6 @@ public final class RowCheck {
             FactRow row, String earlier, String later, Complaints complaints) {
         if (Objects.requireNonNull(row.date(later)).isBefore(row.date(earlier))) {
             complaints.of(later, "lies before " + earlier, "exchange or correct the two days");
-        }
-    }
-
-    private static void checkAcknowledgement(FactRow row, Complaints complaints) {
-        if (row.text("core") == null && row.text("serial") == null) {
-            complaints.ofRow("names neither a core nor a serial", "say which core it is about");
         }
     }
 

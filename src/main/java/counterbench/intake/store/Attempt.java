@@ -54,7 +54,8 @@ final class Attempt implements AutoCloseable {
     private int rowsRead;
     private boolean isPosted;
 
-    Attempt(Store store,
+    Attempt(
+            Store store,
             SheetFiles files,
             ImportPaper.Request request,
             ImportPaper.Extra extra,
@@ -82,8 +83,9 @@ final class Attempt implements AutoCloseable {
             if (sheet.kind() != kind) {
                 intakes.values().forEach(SiteIntake::endOfKind);
                 kind = sheet.kind();
+                takeRemovals(kind, sheets);
             }
-            read(sheet, this::take);
+            read(sheet, sheet.kind() == FactKind.CORES ? this::takeUnlessRemoval : this::take);
         }
         if (!problems.isEmpty() || request.dryRun()) {
             return Optional.of(report(sheets, List.of()));
@@ -99,6 +101,32 @@ final class Attempt implements AutoCloseable {
                 read(sheet, this::bring);
             }
         }
+    }
+
+    /**
+     * What happened to a core is kept with the job that it was removed on, so removals are taken
+     * first.
+     */
+    private void takeRemovals(FactKind kind, List<Sheet> sheets) {
+        if (kind == FactKind.CORES) {
+            sheets.stream()
+                    .filter(s -> s.kind() == kind)
+                    .forEach(s -> read(s, row -> takeIf(isRemoval(row), row)));
+        }
+    }
+
+    private void takeUnlessRemoval(ParsedRow row) {
+        takeIf(!isRemoval(row), row);
+    }
+
+    private void takeIf(boolean wanted, ParsedRow row) {
+        if (wanted) {
+            take(row);
+        }
+    }
+
+    private static boolean isRemoval(ParsedRow row) {
+        return row.fact() != null && "removed".equals(row.fact().text("event"));
     }
 
     private void bring(ParsedRow row) {
