@@ -1,0 +1,85 @@
+package counterbench.sheets.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/** Reads the charts of a layout, whose sheets have been read before. */
+final class ChartReader {
+    private static final List<String> KEYS =
+            List.of("type", "title", "of", "categories", "series", "place");
+
+    private final List<SheetLayout> sheets;
+
+    ChartReader(List<SheetLayout> sheets) {
+        this.sheets = List.copyOf(sheets);
+    }
+
+    Optional<ChartLayout> read(LayoutNode node) {
+        Map<String, LayoutNode> keys = node.map(KEYS);
+        List<String> missing =
+                KEYS.stream().filter(k -> !k.equals("place") && !keys.containsKey(k)).toList();
+        if (!missing.isEmpty()) {
+            node.refuse("chart", "has no " + String.join(", ", missing), "add it");
+            return Optional.empty();
+        }
+        String of = keys.get("of").oneOf("sheet", names());
+        return sheets.stream()
+                .filter(s -> s.sheet().equals(of))
+                .findFirst()
+                .map(sheet -> chart(keys, sheet));
+    }
+
+    private ChartLayout chart(Map<String, LayoutNode> keys, SheetLayout of) {
+        TreeSet<String> fields = new TreeSet<>(of.fields());
+        return new ChartLayout(
+                ChartLayout.Type.valueOf(
+                        keys.get("type")
+                                .oneOf("type", List.of("bar", "column", "line"))
+                                .toUpperCase(Locale.ROOT)),
+                keys.get("title").text("title"),
+                of.sheet(),
+                keys.get("categories").oneOf("field", fields),
+                series(keys.get("series"), of, fields),
+                place(keys.get("place"), of));
+    }
+
+    private static List<String> series(LayoutNode node, SheetLayout of, TreeSet<String> fields) {
+        TreeSet<String> known = new TreeSet<>(fields);
+        known.add(ChartLayout.ROWS);
+        List<String> series = new ArrayList<>();
+        for (LayoutNode item : node.list()) {
+            String field = item.oneOf("field", known);
+            int column = of.indexOf(field);
+            if (column >= 0 && !of.columns().get(column).format().isNumber()) {
+                item.refuse("field " + LayoutNode.quoted(field), "is no number", "sum another");
+            }
+            series.add(field);
+        }
+        return series;
+    }
+
+    private String place(@Nullable LayoutNode node, SheetLayout of) {
+        if (node == null) {
+            return of.sheet();
+        }
+        List<String> names = new ArrayList<>(names());
+        names.add(ReportLayout.NOTES);
+        String place = node.oneOf("sheet", names);
+        if (names.indexOf(place) < names.indexOf(of.sheet())) {
+            node.refuse(
+                    "place " + LayoutNode.quoted(place),
+                    "stands before " + of.sheet(),
+                    "place the chart on that sheet or a later one");
+        }
+        return place;
+    }
+
+    private List<String> names() {
+        return sheets.stream().map(SheetLayout::sheet).toList();
+    }
+}

@@ -1,0 +1,265 @@
+package counterbench.sheets.report;
+
+import counterbench.shared.Problem;
+import counterbench.shared.Refused;
+import counterbench.sheets.SheetLimits;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+import org.yaml.snakeyaml.error.YAMLException;
+import org.yaml.snakeyaml.nodes.Node;
+
+/** Reads the YAML of one layout; every problem is refused with its line and column. */
+final class LayoutReader {
+    private static final Pattern FORBIDDEN_IN_NAMES = Pattern.compile("[:\\\\/?*\\[\\]]|^'|'$");
+    private static final int ROOM_FOR_NUMBER = 5;
+    private static final int WIDEST = 255;
+
+    private final String file;
+    private final @Nullable ReportLayout own;
+    private final List<Problem> problems = new ArrayList<>();
+
+    /**
+     * @param own the program's own layout, which says what sheets and fields there are; null for
+     *     that layout itself
+     */
+    LayoutReader(String file, @Nullable ReportLayout own) {
+        this.file = file;
+        this.own = own;
+    }
+
+    /**
+     * @throws Refused with every problem of the file
+     */
+    ReportLayout read(String yaml) {
+        ReportLayout layout = layout(new LayoutNode(file, compose(yaml), problems));
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        return layout;
+    }
+
+    private Node compose(String yaml) {
+        LoaderOptions options = new LoaderOptions();
+        options.setCodePointLimit(200_000);
+        options.setNestingDepthLimit(10);
+        options.setMaxAliasesForCollections(10);
+        try {
+            Node root = new Yaml(options).compose(new StringReader(yaml));
+            if (root != null) {
+                return root;
+            }
+        } catch (MarkedYAMLException e) {
+            int line = e.getProblemMark() == null ? 1 : e.getProblemMark().getLine() + 1;
+            throw new Refused(file + ":" + line, String.valueOf(e.getProblem()), "mend the YAML");
+        } catch (YAMLException e) {
+            throw new Refused(file, String.valueOf(e.getMessage()), "mend the YAML");
+        }
+        throw new Refused(file, "is empty", "name the sheets and their columns");
+    }
+
+    private ReportLayout layout(LayoutNode root) {
+        Map<String, LayoutNode> keys =
+                root.map(List.of("title", "paper", "notes", "sheets", "charts"));
+        List<SheetLayout> sheets = new ArrayList<>();
+        for (LayoutNode node : items(keys.get("sheets"))) {
+            sheet(node, sheets);
+        }
+        if (sheets.isEmpty() && problems.isEmpty()) {
+            root.refuse("sheets", "has no sheet", "name at least one");
+        }
+        LayoutNode notes = keys.get("notes");
+        ChartReader charts = new ChartReader(sheets);
+        return new ReportLayout(
+                text(keys.get("title"), "title", own == null ? file : own.title()),
+                paper(keys.get("paper")),
+                notes == null ? ReportLayout.NOTES : name(notes),
+                sheets,
+                items(keys.get("charts")).stream().flatMap(n -> charts.read(n).stream()).toList(),
+                leftOut(sheets));
+    }
+
+    private Set<String> leftOut(List<SheetLayout> sheets) {
+        Set<String> leftOut = new LinkedHashSet<>(own == null ? List.of() : sheetNames(own));
+        sheets.forEach(s -> leftOut.remove(s.sheet()));
+        return leftOut;
+    }
+
+    private static List<LayoutNode> items(@Nullable LayoutNode node) {
+        return node == null ? List.of() : node.list();
+    }
+
+    private static String text(@Nullable LayoutNode node, String what, String otherwise) {
+        return node == null ? otherwise : node.text(what);
+    }
+
+    private static ReportLayout.Paper paper(@Nullable LayoutNode node) {
+        return node == null
+                ? ReportLayout.Paper.LETTER
+                : ReportLayout.Paper.valueOf(upper(node.oneOf("paper", List.of("letter", "a4"))));
+    }
+
+    private void sheet(LayoutNode node, List<SheetLayout> sheets) {
+        Map<String, LayoutNode> keys = node.map(List.of("sheet", "title", "means", "columns"));
+        LayoutNode named = keys.get("sheet");
+        if (named == null || !keys.containsKey("columns")) {
+            node.refuse("sheet", "has no name or no columns", "write sheet: and columns:");
+            return;
+        }
+        String sheet = own == null ? name(named) : named.known("sheet", sheetNames(own)).orElse("");
+        if (sheet.isEmpty()) {
+            return;
+        }
+        if (sheets.stream().anyMatch(s -> s.sheet().equals(sheet))) {
+            named.refuse("sheet " + LayoutNode.quoted(sheet), "is there twice", "remove one");
+            return;
+        }
+        SheetLayout known = own == null ? null : own.sheet(sheet).orElse(null);
+        List<ColumnLayout> columns = columns(keys.get("columns"), known);
+        LayoutNode title = keys.get("title");
+        if (!columns.isEmpty()) {
+            sheets.add(
+                    new SheetLayout(
+                            sheet,
+                            title == null ? sheet : name(title),
+                            text(keys.get("means"), "means", known == null ? "" : known.means()),
+                            columns,
+                            known == null ? fields(columns) : known.fields()));
+        }
+    }
+
+    private static List<String> sheetNames(ReportLayout layout) {
+        return layout.sheets().stream().map(SheetLayout::sheet).toList();
+    }
+
+    private static Set<String> fields(List<ColumnLayout> columns) {
+        return columns.stream()
+                .map(ColumnLayout::field)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** A name that a sheet can have, and its continuations with a number after it. */
+    private static String name(LayoutNode node) {
+        String name = node.text("the sheet's name");
+        if (name.length() > SheetLimits.NAME - ROOM_FOR_NUMBER
+                || FORBIDDEN_IN_NAMES.matcher(name).find()) {
+            node.refuse(
+                    "sheet " + LayoutNode.quoted(name),
+                    "is too long or has one of : \\ / ? * [ ]",
+                    "use at most " + (SheetLimits.NAME - ROOM_FOR_NUMBER) + " other characters");
+        }
+        return name;
+    }
+
+    private List<ColumnLayout> columns(@Nullable LayoutNode node, @Nullable SheetLayout known) {
+        List<ColumnLayout> columns = new ArrayList<>();
+        for (LayoutNode item : items(node)) {
+            ColumnLayout column = column(item, known);
+            if (column != null && fields(columns).contains(column.field())) {
+                item.refuse(
+                        "field " + LayoutNode.quoted(column.field()), "is there twice", "keep one");
+            } else if (column != null) {
+                columns.add(column);
+            }
+        }
+        return columns;
+    }
+
+    private @Nullable ColumnLayout column(LayoutNode node, @Nullable SheetLayout known) {
+        Map<String, LayoutNode> keys =
+                node.map(List.of("field", "heading", "width", "format", "total", "means"));
+        LayoutNode named = keys.get("field");
+        if (named == null) {
+            node.refuse("column", "has no field", "write field: and the field's name");
+            return null;
+        }
+        String field = field(named, known);
+        if (field.isEmpty()) {
+            return null;
+        }
+        ColumnLayout usual = usual(known, field);
+        CellFormat format = format(keys.get("format"), usual);
+        return new ColumnLayout(
+                field,
+                text(keys.get("heading"), "heading", usual == null ? field : usual.heading()),
+                width(keys.get("width"), usual),
+                format,
+                total(keys.get("total"), format, usual),
+                text(keys.get("means"), "means", usual == null ? "" : usual.means()));
+    }
+
+    private static String field(LayoutNode named, @Nullable SheetLayout known) {
+        return known == null
+                ? named.text("field")
+                : named.known("field", new TreeSet<>(known.fields())).orElse("");
+    }
+
+    private static @Nullable ColumnLayout usual(@Nullable SheetLayout known, String field) {
+        int column = known == null ? -1 : known.indexOf(field);
+        return known == null || column < 0 ? null : known.columns().get(column);
+    }
+
+    private static CellFormat format(@Nullable LayoutNode node, @Nullable ColumnLayout usual) {
+        CellFormat otherwise = usual == null ? CellFormat.TEXT : usual.format();
+        if (node == null) {
+            return otherwise;
+        }
+        List<String> words = Arrays.stream(CellFormat.values()).map(LayoutReader::lower).toList();
+        CellFormat format = CellFormat.valueOf(upper(node.oneOf("format", words)));
+        if (usual != null && !format.takes(otherwise)) {
+            node.refuse(
+                    "format " + lower(format),
+                    usual.field() + " is " + lower(otherwise),
+                    otherwise == CellFormat.TEXT ? "use text" : "use that, or text");
+            return otherwise;
+        }
+        return format;
+    }
+
+    private static int width(@Nullable LayoutNode node, @Nullable ColumnLayout usual) {
+        if (node == null) {
+            return usual == null ? 0 : usual.width();
+        }
+        String text = node.text("width");
+        boolean fits = text.matches("[0-9]{1,3}") && Integer.parseInt(text) <= WIDEST;
+        if (!fits) {
+            node.refuse(
+                    "width " + LayoutNode.quoted(text),
+                    "is no width",
+                    "write characters, 1 to " + WIDEST + ", or leave it out to fit");
+        }
+        return fits ? Integer.parseInt(text) : 0;
+    }
+
+    private static boolean total(
+            @Nullable LayoutNode node, CellFormat format, @Nullable ColumnLayout usual) {
+        if (node == null) {
+            return usual != null && usual.total() && format.isNumber();
+        }
+        boolean total = node.oneOf("total", List.of("false", "true")).equals("true");
+        if (total && !format.isNumber()) {
+            node.refuse("total", lower(format) + " cannot be summed", "leave it out");
+        }
+        return total && format.isNumber();
+    }
+
+    private static String lower(CellFormat format) {
+        return format.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String upper(String word) {
+        return word.toUpperCase(Locale.ROOT);
+    }
+}

@@ -1,0 +1,47 @@
+package counterbench.sheets.report;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * One sheet of a report.
+ *
+ * @param sheet what the program calls it
+ * @param title what the workbook calls it
+ * @param means what its rows are, for the Notes sheet; may be empty
+ * @param fields every field that its rows may have, shown or not
+ */
+public record SheetLayout(
+        String sheet, String title, String means, List<ColumnLayout> columns, Set<String> fields) {
+    public SheetLayout {
+        Objects.requireNonNull(sheet, "sheet");
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(means, "means");
+        columns = List.copyOf(columns);
+        fields = Set.copyOf(fields);
+        if (columns.isEmpty()) {
+            throw new IllegalArgumentException("sheet " + sheet + " has no column");
+        }
+    }
+
+    /** Whether any column ends in its sum. */
+    public boolean hasTotals() {
+        return columns.stream().anyMatch(ColumnLayout::total);
+    }
+
+    /** The place of the column that shows a field, from 0; -1 where none does. */
+    int indexOf(String field) {
+        return IntStream.range(0, columns.size())
+                .filter(i -> columns.get(i).field().equals(field))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** The heading of the column that shows a field. */
+    public String heading(String field) {
+        int column = indexOf(field);
+        return column < 0 ? field : columns.get(column).heading();
+    }
+}
