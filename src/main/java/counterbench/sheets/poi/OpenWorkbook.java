@@ -10,10 +10,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackagePart;
 import org.apache.poi.openxml4j.util.ZipFileZipEntrySource;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.util.IOUtils;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.apache.poi.xssf.usermodel.XSSFRelation;
 import org.jspecify.annotations.Nullable;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -83,10 +85,16 @@ final class OpenWorkbook implements AutoCloseable {
 
     private CellTypes cells() throws IOException, OpenXML4JException, SAXException {
         SharedTexts texts = new SharedTexts();
-        parse(parts.getSharedStringsData(), texts);
+        parse(only(XSSFRelation.SHARED_STRINGS), texts);
         NumberFormats formats = new NumberFormats();
-        parse(parts.getStylesData(), formats);
+        parse(only(XSSFRelation.STYLES), formats);
         return new CellTypes(texts, formats, contents.from1904());
+    }
+
+    /** A part that a workbook may have once. */
+    private @Nullable InputStream only(XSSFRelation relation) throws IOException {
+        List<PackagePart> found = zip.getPartsByContentType(relation.getContentType());
+        return found.isEmpty() ? null : found.get(0).getInputStream();
     }
 
     private static void parse(@Nullable InputStream part, DefaultHandler to)
