@@ -12,17 +12,20 @@ public final class CsvGuard {
 
     /** The text, guarded if it needs it. Numbers are not text and need no guard. */
     public static String guarded(String text) {
-        return runs(text, 0) ? "'" + text : text;
+        return runs(text) ? "'" + text : text;
     }
 
-    /** The text without a guard. */
+    /** The text without the guard. */
     static String unguarded(String text) {
-        return !text.isEmpty() && text.charAt(0) == '\'' && runs(text, 1)
-                ? text.substring(1)
-                : text;
+        return text.startsWith("'") && runs(text) ? text.substring(1) : text;
     }
 
-    private static boolean runs(String text, int at) {
-        return text.length() > at && STARTS.indexOf(text.charAt(at)) >= 0;
+    /** Whether it would run, or looks like text that is guarded already. */
+    private static boolean runs(String text) {
+        int at = 0;
+        while (at < text.length() && text.charAt(at) == '\'') {
+            at++;
+        }
+        return at < text.length() && STARTS.indexOf(text.charAt(at)) >= 0;
     }
 }

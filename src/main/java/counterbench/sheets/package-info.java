@@ -3,7 +3,7 @@
  * says of every cell that cannot be taken what is wrong and what would be right, and writes copies
  * with the refused rows marked. A whole sheet is never held in memory. Knows files, but no library
  * for workbooks; that one is behind {@link counterbench.sheets.SheetFormat} and {@link
- * counterbench.sheets.WorkbookSink}.
+ * counterbench.sheets.report.WorkbookSink}.
  */
 @NullMarked
 package counterbench.sheets;

@@ -106,7 +106,7 @@ class CsvFormatTest {
     @Test
     void text_that_a_spreadsheet_would_run_is_guarded() {
         // CWE-1236; OWASP ASVS 5.0, 1.2.10
-        assertThat(List.of("=1+1", "+49", "-5", "@x", "\tx", "\rx"))
+        assertThat(List.of("=1+1", "+49", "-5", "@x", "\tx", "\rx", "'=1", "''@"))
                 .allMatch(t -> CsvGuard.guarded(t).equals("'" + t))
                 .allMatch(t -> CsvGuard.unguarded(CsvGuard.guarded(t)).equals(t));
         assertThat(CsvGuard.guarded("QM-4473")).isEqualTo("QM-4473");

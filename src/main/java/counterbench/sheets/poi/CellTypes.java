@@ -25,10 +25,9 @@ final class CellTypes {
     Cell cell(String type, int style, TextCollector text) {
         return switch (type) {
             case "s" -> Cell.text(texts.get(Integer.parseInt(text.raw().strip())));
-            case "str", "inlineStr" -> Cell.text(text.text());
+            case "str", "inlineStr", "d" -> Cell.text(text.text());
             case "b" -> new Cell(Cell.Form.BOOLEAN, text.raw().equals("1") ? "TRUE" : "FALSE");
             case "e" -> new Cell(Cell.Form.ERROR, text.raw());
-            case "d" -> new Cell(Cell.Form.DATE, text.raw());
             default -> number(text.raw().strip(), style);
         };
     }

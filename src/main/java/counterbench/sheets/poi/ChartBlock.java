@@ -13,6 +13,9 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class ChartBlock {
     private static final int LEAST_ROWS = 18;
 
+    /** Room for two lines, in points. */
+    private static final float HEADINGS_HEIGHT = 28;
+
     private final StreamedWorkbook workbook;
     private final Styles styles;
     private final ChartData data;
@@ -61,6 +64,7 @@ final class ChartBlock {
     }
 
     private void writeHeadings(SXSSFRow row, String heading) {
+        row.setHeightInPoints(HEADINGS_HEIGHT);
         heading(row.createCell(0), heading, CellFormat.TEXT);
         List<String> titles = titles();
         for (int i = 0; i < titles.size(); i++) {

@@ -20,6 +20,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class NotesSheet {
     private static final int[] WIDTHS = {26, 24, 14, 14, 14, 14, 14};
     private static final int LINE = 88;
+    private static final float ROW_HEIGHT = 15;
 
     private final StreamedWorkbook workbook;
     private final Styles styles;
@@ -43,6 +44,7 @@ final class NotesSheet {
         for (int i = 0; i < WIDTHS.length; i++) {
             sheet.setColumnWidth(i, WIDTHS[i] * 256);
         }
+        sheet.setDefaultRowHeightInPoints(ROW_HEIGHT);
         sheet.setDisplayGridlines(false);
         PrintSetup.apply(sheet, report, false);
         put(row(), 0, report.layout().title(), styles.title());

@@ -20,7 +20,7 @@ final class Xml {
         XMLReader reader = reader();
         reader.setContentHandler(handler);
         reader.setErrorHandler(handler);
-        reader.parse(new InputSource(in));
+        reader.parse(new InputSource(new TagGuard(in)));
     }
 
     private static XMLReader reader() throws SAXException {

@@ -84,7 +84,7 @@ final class LayoutReader {
         ChartReader charts = new ChartReader(sheets);
         return new ReportLayout(
                 text(keys.get("title"), "title", own == null ? file : own.title()),
-                paper(keys.get("paper")),
+                paper(keys.get("paper"), own == null ? ReportLayout.Paper.LETTER : own.paper()),
                 notes == null ? ReportLayout.NOTES : name(notes),
                 sheets,
                 items(keys.get("charts")).stream().flatMap(n -> charts.read(n).stream()).toList(),
@@ -105,9 +105,10 @@ final class LayoutReader {
         return node == null ? otherwise : node.text(what);
     }
 
-    private static ReportLayout.Paper paper(@Nullable LayoutNode node) {
+    private static ReportLayout.Paper paper(
+            @Nullable LayoutNode node, ReportLayout.Paper otherwise) {
         return node == null
-                ? ReportLayout.Paper.LETTER
+                ? otherwise
                 : ReportLayout.Paper.valueOf(upper(node.oneOf("paper", List.of("letter", "a4"))));
     }
 

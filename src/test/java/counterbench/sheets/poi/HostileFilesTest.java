@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Random;
 import org.apache.poi.hssf.usermodel.HSSFWorkbook;
 import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
@@ -76,6 +77,21 @@ class HostileFilesTest {
                             write(out, "</t></is></c></row></sheetData></worksheet>");
                         });
         refusedOnce(file, "people.xlsx, sheet people, row 2: has a cell longer than 32767");
+    }
+
+    @Test
+    void an_attribute_without_end_is_refused() throws IOException {
+        Path file =
+                workbook(
+                        out -> {
+                            write(out, SHEET + "<sheetData>" + HEADINGS + "<row r=\"");
+                            Random random = new Random(7);
+                            for (int i = 0; i < 3_000_000; i++) {
+                                out.write('a' + random.nextInt(26));
+                            }
+                            write(out, "\"/></sheetData></worksheet>");
+                        });
+        refusedOnce(file, "people.xlsx, sheet people, row 1: has a cell longer than any cell");
     }
 
     @Test

@@ -5,18 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterbench.sheets.ParsedRow;
 import counterbench.sheets.Sheet;
 import counterbench.sheets.SheetFiles;
+import counterbench.sheets.report.Report;
+import counterbench.sheets.report.ReportLayouts;
+import counterbench.sheets.report.ReportRows;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Reads many rows in a process of its own with a heap that could never hold them. */
+/** Reads and writes many rows in a process of its own with a heap that could never hold them. */
 class StreamingTest {
     private static final int ROWS = 150_000;
     private static final String HEADINGS = "job,part,quantity,condition,at,reason";
@@ -24,14 +30,38 @@ class StreamingTest {
 
     @TempDir Path folder;
 
-    /** Counts the rows of a file; the process that the test starts. */
+    /** Counts the rows of a file, or writes one; the process that the test starts. */
     public static void main(String... args) {
+        if (!Files.exists(Path.of(args[0]))) {
+            writeReport(Path.of(args[0]));
+            return;
+        }
         SheetFiles files = PoiSheets.files();
         long[] rows = new long[1];
         for (Sheet sheet : files.find(Path.of(args[0]))) {
             files.read(sheet, h -> false, site -> ZoneOffset.UTC, row -> rows[0] += counted(row));
         }
         System.out.println(rows[0] + " rows");
+    }
+
+    private static void writeReport(Path file) {
+        ReportRows rows =
+                taker -> {
+                    for (int i = 0; i < ROWS; i++) {
+                        taker.accept(Map.of("job", "J-" + i, "part", "QM-4473", "by", REASON + i));
+                    }
+                };
+        Report report =
+                new Report(
+                        ReportLayouts.programs("parts"),
+                        "North garage",
+                        ZoneOffset.UTC,
+                        Currency.getInstance("USD"),
+                        Instant.EPOCH,
+                        Map.of("Movements", rows),
+                        List.of());
+        new WorkbookWriter().write(report, file);
+        System.out.println(ROWS + " rows");
     }
 
     private static int counted(ParsedRow row) {
@@ -56,6 +86,14 @@ class StreamingTest {
         }
         assertThat(Files.size(file)).isGreaterThan(24_000_000 / 2);
         assertThat(countedIn24Megabytes(file)).isEqualTo(ROWS + " rows");
+    }
+
+    @Test
+    void rows_that_are_written_are_not_kept() throws IOException, InterruptedException {
+        Path file = folder.resolve("parts.xlsx");
+        assertThat(countedIn24Megabytes(file)).isEqualTo(ROWS + " rows");
+        assertThat(file).isNotEmptyFile();
+        assertThat(folder.toFile().list()).containsExactly("parts.xlsx");
     }
 
     private static List<String> row(int i) {
