@@ -1,8 +1,12 @@
 package counterbench.claims;
 
+import counterbench.shared.Address;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -11,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param replaces the claim that this one takes the place of, if it says so
  */
 public record Claim(
+        Address address,
         String claim,
         String job,
         LocalDate submittedOn,
@@ -22,9 +27,31 @@ public record Claim(
         @Nullable LocalDate deniedOn,
         @Nullable String reason,
         @Nullable String replaces) {
+    /** How claims stand: by day of submission, then by row. */
+    public static final Comparator<Claim> ORDER =
+            Comparator.comparing(Claim::submittedOn).thenComparing(Claim::address);
+
     public Claim {
+        Objects.requireNonNull(address, "address");
         Objects.requireNonNull(claim, "claim");
         Objects.requireNonNull(job, "job");
         Objects.requireNonNull(submittedOn, "submittedOn");
+    }
+
+    /**
+     * What the claim asks in all: labour, parts and core charge, as far as it states them; none
+     * where it states no amount.
+     */
+    public Optional<BigDecimal> total() {
+        return Stream.of(labourAmount, partsAmount, coreCharge)
+                .filter(Objects::nonNull)
+                .reduce(BigDecimal::add);
+    }
+
+    /** The day from whose start it no longer stands: withdrawn or denied, if it is to be. */
+    public Optional<LocalDate> fallsOn() {
+        return Stream.of(withdrawnOn, deniedOn)
+                .filter(Objects::nonNull)
+                .min(Comparator.naturalOrder());
     }
 }

@@ -2,6 +2,7 @@ package counterbench.cores;
 
 import counterbench.shared.Address;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -24,7 +25,17 @@ public record CoreEvent(
         @Nullable String shipment,
         @Nullable String reason,
         @Nullable String by) {
+    /**
+     * How the facts of a core stand: by time; at one instant drain-ended, drain-begun, all others;
+     * then by row.
+     */
+    public static final Comparator<CoreEvent> ORDER =
+            Comparator.comparing(CoreEvent::at)
+                    .thenComparing(e -> e.kind().rank())
+                    .thenComparing(CoreEvent::address);
+
     public CoreEvent {
+        Objects.requireNonNull(address, "address");
         Objects.requireNonNull(core, "core");
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(at, "at");
@@ -59,6 +70,14 @@ public record CoreEvent(
         /** Whether it is the return centre's word on what arrived. */
         public boolean acknowledges() {
             return this == RECEIVED || this == ACCEPTED || this == REJECTED;
+        }
+
+        private int rank() {
+            return switch (this) {
+                case DRAIN_ENDED -> 0;
+                case DRAIN_BEGUN -> 1;
+                default -> 2;
+            };
         }
     }
 }

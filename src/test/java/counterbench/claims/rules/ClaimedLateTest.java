@@ -1,0 +1,55 @@
+package counterbench.claims.rules;
+
+import static counterbench.campaign.ClaimTerms.Needs.NONE;
+import static counterbench.claims.ClaimStory.at;
+import static counterbench.claims.ClaimStory.job;
+import static counterbench.claims.ClaimStory.submitted;
+import static counterbench.claims.ClaimStory.terms;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.job.Outcome;
+import org.junit.jupiter.api.Test;
+
+/** The job is completed on 2026-03-05, claims are due within 60 days: 2026-05-04 is the last. */
+class ClaimedLateTest {
+    private static final ClaimedLate RULE = new ClaimedLate();
+
+    @Test
+    void a_claim_after_the_last_day_is_a_finding() {
+        assertThat(submitted("2026-05-05").judgedBy(RULE))
+                .singleElement()
+                .satisfies(
+                        f -> {
+                            assertThat(f.message())
+                                    .isEqualTo(
+                                            "claim CL-1: due by 2026-05-04, submitted on"
+                                                    + " 2026-05-05");
+                            assertThat(f.evidence())
+                                    .isEqualTo("due by 2026-05-04, submitted on 2026-05-05");
+                        });
+    }
+
+    @Test
+    void a_claim_on_the_last_day_is_in_time() {
+        assertThat(submitted("2026-05-04").judgedBy(RULE)).isEmpty();
+    }
+
+    @Test
+    void the_day_of_completion_is_that_of_the_site() {
+        var lateInTheEvening = job(at("2026-03-05T23:59"), Outcome.COMPLETED);
+        assertThat(submitted("2026-05-05").in(lateInTheEvening).judgedBy(RULE)).hasSize(1);
+    }
+
+    @Test
+    void a_job_not_completed_or_unknown_and_terms_without_a_limit_are_not_judged() {
+        assertThat(submitted("2026-12-01").in(job(null, null)).judgedBy(RULE)).isEmpty();
+        assertThat(submitted("2026-12-01").in(null).judgedBy(RULE)).isEmpty();
+        assertThat(
+                        submitted("2026-12-01")
+                                .in(job(at("2026-03-05T12:00"), Outcome.NOT_NEEDED))
+                                .judgedBy(RULE))
+                .isEmpty();
+        assertThat(submitted("2026-12-01").under(terms(null, NONE)).judgedBy(RULE)).isEmpty();
+        assertThat(submitted("2026-12-01").under(null).judgedBy(RULE)).isEmpty();
+    }
+}
