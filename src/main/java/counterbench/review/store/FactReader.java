@@ -264,6 +264,7 @@ final class FactReader {
         }
         return Optional.of(
                 new Claim(
+                        address,
                         text(row, "claim"),
                         text(row, "job"),
                         submittedOn,
