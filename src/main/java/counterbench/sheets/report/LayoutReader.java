@@ -5,15 +5,12 @@ import counterbench.shared.Refused;
 import counterbench.sheets.SheetLimits;
 import java.io.StringReader;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -25,7 +22,6 @@ import org.yaml.snakeyaml.nodes.Node;
 final class LayoutReader {
     private static final Pattern FORBIDDEN_IN_NAMES = Pattern.compile("[:\\\\/?*\\[\\]]|^'|'$");
     private static final int ROOM_FOR_NUMBER = 5;
-    private static final int WIDEST = 255;
 
     private final String file;
     private final @Nullable ReportLayout own;
@@ -101,7 +97,8 @@ final class LayoutReader {
         return node == null ? List.of() : node.list();
     }
 
-    private static String text(@Nullable LayoutNode node, String what, String otherwise) {
+    /** A text, or what holds where none is said. */
+    static String text(@Nullable LayoutNode node, String what, String otherwise) {
         return node == null ? otherwise : node.text(what);
     }
 
@@ -128,7 +125,7 @@ final class LayoutReader {
             return;
         }
         SheetLayout known = own == null ? null : own.sheet(sheet).orElse(null);
-        List<ColumnLayout> columns = columns(keys.get("columns"), known);
+        List<ColumnLayout> columns = new ColumnReader(known).columns(items(keys.get("columns")));
         LayoutNode title = keys.get("title");
         if (!columns.isEmpty()) {
             sheets.add(
@@ -137,18 +134,12 @@ final class LayoutReader {
                             title == null ? sheet : name(title),
                             text(keys.get("means"), "means", known == null ? "" : known.means()),
                             columns,
-                            known == null ? fields(columns) : known.fields()));
+                            known == null ? ColumnReader.fields(columns) : known.fields()));
         }
     }
 
     private static List<String> sheetNames(ReportLayout layout) {
         return layout.sheets().stream().map(SheetLayout::sheet).toList();
-    }
-
-    private static Set<String> fields(List<ColumnLayout> columns) {
-        return columns.stream()
-                .map(ColumnLayout::field)
-                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** A name that a sheet can have, and its continuations with a number after it. */
@@ -164,103 +155,7 @@ final class LayoutReader {
         return name;
     }
 
-    private List<ColumnLayout> columns(@Nullable LayoutNode node, @Nullable SheetLayout known) {
-        List<ColumnLayout> columns = new ArrayList<>();
-        for (LayoutNode item : items(node)) {
-            ColumnLayout column = column(item, known);
-            if (column != null && fields(columns).contains(column.field())) {
-                item.refuse(
-                        "field " + LayoutNode.quoted(column.field()), "is there twice", "keep one");
-            } else if (column != null) {
-                columns.add(column);
-            }
-        }
-        return columns;
-    }
-
-    private @Nullable ColumnLayout column(LayoutNode node, @Nullable SheetLayout known) {
-        Map<String, LayoutNode> keys =
-                node.map(List.of("field", "heading", "width", "format", "total", "means"));
-        LayoutNode named = keys.get("field");
-        if (named == null) {
-            node.refuse("column", "has no field", "write field: and the field's name");
-            return null;
-        }
-        String field = field(named, known);
-        if (field.isEmpty()) {
-            return null;
-        }
-        ColumnLayout usual = usual(known, field);
-        CellFormat format = format(keys.get("format"), usual);
-        return new ColumnLayout(
-                field,
-                text(keys.get("heading"), "heading", usual == null ? field : usual.heading()),
-                width(keys.get("width"), usual),
-                format,
-                total(keys.get("total"), format, usual),
-                text(keys.get("means"), "means", usual == null ? "" : usual.means()));
-    }
-
-    private static String field(LayoutNode named, @Nullable SheetLayout known) {
-        return known == null
-                ? named.text("field")
-                : named.known("field", new TreeSet<>(known.fields())).orElse("");
-    }
-
-    private static @Nullable ColumnLayout usual(@Nullable SheetLayout known, String field) {
-        int column = known == null ? -1 : known.indexOf(field);
-        return known == null || column < 0 ? null : known.columns().get(column);
-    }
-
-    private static CellFormat format(@Nullable LayoutNode node, @Nullable ColumnLayout usual) {
-        CellFormat otherwise = usual == null ? CellFormat.TEXT : usual.format();
-        if (node == null) {
-            return otherwise;
-        }
-        List<String> words = Arrays.stream(CellFormat.values()).map(LayoutReader::lower).toList();
-        CellFormat format = CellFormat.valueOf(upper(node.oneOf("format", words)));
-        if (usual != null && !format.takes(otherwise)) {
-            node.refuse(
-                    "format " + lower(format),
-                    usual.field() + " is " + lower(otherwise),
-                    otherwise == CellFormat.TEXT ? "use text" : "use that, or text");
-            return otherwise;
-        }
-        return format;
-    }
-
-    private static int width(@Nullable LayoutNode node, @Nullable ColumnLayout usual) {
-        if (node == null) {
-            return usual == null ? 0 : usual.width();
-        }
-        String text = node.text("width");
-        boolean fits = text.matches("[0-9]{1,3}") && Integer.parseInt(text) <= WIDEST;
-        if (!fits) {
-            node.refuse(
-                    "width " + LayoutNode.quoted(text),
-                    "is no width",
-                    "write characters, 1 to " + WIDEST + ", or leave it out to fit");
-        }
-        return fits ? Integer.parseInt(text) : 0;
-    }
-
-    private static boolean total(
-            @Nullable LayoutNode node, CellFormat format, @Nullable ColumnLayout usual) {
-        if (node == null) {
-            return usual != null && usual.total() && format.isNumber();
-        }
-        boolean total = node.oneOf("total", List.of("false", "true")).equals("true");
-        if (total && !format.isNumber()) {
-            node.refuse("total", lower(format) + " cannot be summed", "leave it out");
-        }
-        return total && format.isNumber();
-    }
-
-    private static String lower(CellFormat format) {
-        return format.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static String upper(String word) {
+    static String upper(String word) {
         return word.toUpperCase(Locale.ROOT);
     }
 }
