@@ -1,0 +1,9 @@
+package counterbench;
+
+import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
+
+/** All features put together. Each has a wiring of its own, named here. */
+@Configuration(proxyBeanMethods = false)
+@Import(ShellWiring.class)
+class Wiring {}

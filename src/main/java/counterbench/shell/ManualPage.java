@@ -1,0 +1,70 @@
+package counterbench.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Writes a command's manual as the page that {@code help} shows. */
+public final class ManualPage {
+    private static final int INDENT = 2;
+
+    private ManualPage() {}
+
+    /** The page, without a line end at its end. */
+    public static String of(Manual manual) {
+        List<String> lines = new ArrayList<>();
+        lines.add(manual.name() + ": " + manual.purpose());
+        lines.add("");
+        lines.add("  " + synopsis(manual));
+        lines.add("");
+        lines.addAll(columns(parameters(manual)));
+        addExamples(manual, lines);
+        manual.notes().forEach(note -> lines.addAll(List.of("", note)));
+        return String.join("\n", lines);
+    }
+
+    /** The command with all that it takes, in one line. */
+    public static String synopsis(Manual manual) {
+        StringBuilder line = new StringBuilder(manual.name());
+        manual.arguments().forEach(argument -> line.append(' ').append(bracketed(argument)));
+        manual.options().forEach(option -> line.append(' ').append(bracketed(option)));
+        return line.toString();
+    }
+
+    private static String bracketed(Parameter<?> parameter) {
+        String form = parameter.required() ? parameter.form() : "[" + parameter.form() + "]";
+        return parameter.repeatable() ? form + "..." : form;
+    }
+
+    private static List<List<String>> parameters(Manual manual) {
+        List<List<String>> rows = new ArrayList<>();
+        manual.arguments().forEach(a -> rows.add(List.of(a.form(), purpose(a))));
+        manual.options().forEach(o -> rows.add(List.of(o.form(), purpose(o))));
+        rows.add(List.of("--help", "shows this page"));
+        return rows;
+    }
+
+    private static String purpose(Parameter<?> parameter) {
+        String purpose = parameter.purpose();
+        boolean must = parameter instanceof Option<?> && parameter.required();
+        return (must ? purpose + " (required)" : purpose)
+                + (parameter.repeatable() ? " (may be said again)" : "");
+    }
+
+    private static void addExamples(Manual manual, List<String> lines) {
+        if (!manual.examples().isEmpty()) {
+            lines.add("");
+            lines.add("For example");
+            manual.examples().forEach(example -> lines.add("  " + example));
+        }
+    }
+
+    /** Pairs of a word and what it means, one under the other. */
+    public static List<String> columns(List<List<String>> pairs) {
+        int width = pairs.stream().mapToInt(p -> p.get(0).length()).max().orElse(0);
+        String form = "%" + INDENT + "s%-" + Math.max(1, width) + "s  %s";
+        return pairs.stream()
+                .map(p -> String.format(Locale.ROOT, form, "", p.get(0), p.get(1)).stripTrailing())
+                .toList();
+    }
+}

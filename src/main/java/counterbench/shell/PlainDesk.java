@@ -1,0 +1,91 @@
+package counterbench.shell;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.function.Function;
+import java.util.function.IntSupplier;
+import org.jspecify.annotations.Nullable;
+
+/** A desk of plain streams: pipes, files, or a terminal on which one command is run. */
+public final class PlainDesk extends Desk {
+    private final BufferedReader in;
+    private final View view;
+    private volatile boolean waiting;
+
+    public PlainDesk(
+            Circumstances circumstances,
+            BufferedReader in,
+            PrintWriter out,
+            PrintWriter err,
+            View view) {
+        super(circumstances, out, err);
+        this.in = in;
+        this.view = view;
+    }
+
+    /**
+     * What is known of the terminal.
+     *
+     * @param screen whether there is one
+     * @param width how many characters fit into its line, asked only when needed
+     * @param secret reads a line unseen after a prompt; used only where there is a terminal
+     */
+    public record View(
+            boolean screen, IntSupplier width, Function<String, @Nullable String> secret) {
+        /** There is none. */
+        public static final View NONE = new View(false, () -> Integer.MAX_VALUE, prompt -> null);
+    }
+
+    @Override
+    public boolean isScreen() {
+        return view.screen();
+    }
+
+    @Override
+    public int width() {
+        return view.width().getAsInt();
+    }
+
+    /** The stream that answers come from. */
+    public BufferedReader in() {
+        return in;
+    }
+
+    /** Whether somebody is waited for, so that a Ctrl-C need not wait for anything. */
+    public boolean isWaiting() {
+        return waiting;
+    }
+
+    @Override
+    public @Nullable String ask(String prompt) {
+        if (view.screen()) {
+            err().print(prompt);
+            err().flush();
+        }
+        return waiting(this::readLine);
+    }
+
+    @Override
+    public @Nullable String askSecretly(String prompt) {
+        return view.screen() ? waiting(() -> view.secret().apply(prompt)) : waiting(this::readLine);
+    }
+
+    private @Nullable String waiting(java.util.function.Supplier<@Nullable String> answer) {
+        waiting = true;
+        try {
+            return answer.get();
+        } finally {
+            waiting = false;
+        }
+    }
+
+    private @Nullable String readLine() {
+        try {
+            return in.readLine();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the input cannot be read", e);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package counterbench.shell.print;
+
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** How wide the columns of a table are. */
+final class Widths {
+    /** A column of words is not made narrower than this. */
+    private static final int NARROWEST = 14;
+
+    private Widths() {}
+
+    /** As wide as the cells are, or narrower where words can be wrapped to fit the page. */
+    static int[] of(List<Column> columns, List<List<String>> rows, int page) {
+        int[] natural =
+                IntStream.range(0, columns.size())
+                        .map(i -> natural(columns.get(i), rows, i))
+                        .toArray();
+        int[] widths = natural.clone();
+        while (total(widths) > page) {
+            int widest = widestWords(columns, widths);
+            if (widest < 0) {
+                break;
+            }
+            widths[widest]--;
+        }
+        return widths;
+    }
+
+    private static int natural(Column column, List<List<String>> rows, int i) {
+        int heading = Cells.width(column.heading());
+        return rows.stream().mapToInt(row -> Cells.width(row.get(i))).reduce(heading, Math::max);
+    }
+
+    private static int widestWords(List<Column> columns, int[] widths) {
+        return IntStream.range(0, widths.length)
+                .filter(i -> !columns.get(i).number() && widths[i] > NARROWEST)
+                .reduce((a, b) -> widths[b] > widths[a] ? b : a)
+                .orElse(-1);
+    }
+
+    /** All columns and the gaps between them. */
+    static int total(int[] widths) {
+        return IntStream.of(widths).sum() + RowLayout.GAP.length() * Math.max(0, widths.length - 1);
+    }
+}
