@@ -140,8 +140,7 @@ final class Acts {
                     new Bookkeeper.Noted(world.clock.month(count.at()).toString(), count.part()),
                     count.quantity());
             if (count.quantity().compareTo(book) != 0) {
-                books.differences.putIfAbsent(
-                        new Bookkeeper.Noted("STORE", count.part()), count.at());
+                books.differences.put(new Bookkeeper.Noted("STORE", count.part()), count.at());
                 move(
                         count.at(),
                         "COUNT",
@@ -156,7 +155,7 @@ final class Acts {
         boolean there = ledger.held(account).values().stream().anyMatch(q -> q.signum() > 0);
         boolean counted = count.quantity().signum() > 0;
         if (there != counted) {
-            books.differences.putIfAbsent(new Bookkeeper.Noted(account, ""), count.at());
+            books.differences.put(new Bookkeeper.Noted(account, ""), count.at());
             if (there) {
                 moveAll(count.at(), account, "COUNT", count.kit());
             } else {

@@ -48,7 +48,7 @@
  *       bench; left-on-bench looks at the sum of a part, too.
  *   <li>"a kit is counted 1 or 0": the book says 1 while the kit holds anything; counted 0, all of
  *       it goes to COUNT; counted 1 against an empty kit, what it came with comes back. One finding
- *       per account and part, of the month of the first count that differed.
+ *       per account and part, of the month of the latest count that differed.
  *   <li>"a core is packed and has no ended drain period": periods that do not count are none, so a
  *       core drained only after its plug is drain-not-logged.
  *   <li>"core-missing": all cores removed for the job against all that the terms surely want, cores

@@ -257,7 +257,7 @@ final class FactReader {
         return ofCore ? Credit.Kind.CORE : Credit.Kind.CLAIM;
     }
 
-    Optional<Claim> claim(FactRow row, Address address) {
+    Optional<Claim> claim(Address address, FactRow row) {
         LocalDate submittedOn = Objects.requireNonNull(row.date("submitted_on"));
         if (!horizon.reaches(submittedOn)) {
             return Optional.empty();

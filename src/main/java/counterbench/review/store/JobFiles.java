@@ -94,7 +94,7 @@ final class JobFiles {
                         cores,
                         list(rows, FactKind.ACKNOWLEDGEMENTS, reader::acknowledgement),
                         keyed(rows, FactKind.CLAIMS).stream()
-                                .flatMap(k -> reader.claim(k.row(), k.address()).stream())
+                                .flatMap(k -> reader.claim(k.address(), k.row()).stream())
                                 .toList(),
                         keyed(rows, FactKind.CREDITS).stream()
                                 .flatMap(k -> reader.credit(k.row()).stream())

@@ -3,18 +3,17 @@ package counterbench.review.store;
 import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
 
+import counterbench.db.generated.tables.records.KitsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.FactTable;
 import counterbench.review.Component;
 import counterbench.stock.Kit;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
-import org.jooq.Record;
 import org.jooq.impl.DSL;
 import org.jspecify.annotations.Nullable;
 
@@ -42,29 +41,17 @@ final class LooseKits {
                                         KIT_LINK.SITE_NO.eq(KITS_FACT.SITE_NO),
                                         KIT_LINK.KIT.eq(KITS_FACT.KIT)));
         Set<String> named = new HashSet<>();
-        List<Record> rows = new ArrayList<>();
-        try (var cursor =
+        KeyRuns.each(
                 sql.selectFrom(KITS_FACT)
                         .where(KITS_FACT.SITE_NO.eq((short) siteNo).and(DSL.not(linked)))
-                        .orderBy(KITS_FACT.KIT)
-                        .fetchSize(1_000)
-                        .fetchLazy()) {
-            for (var row : cursor) {
-                if (!rows.isEmpty() && !row.getKit().equals(rows.get(0).get(KITS_FACT.KIT))) {
-                    named.add(give(rows, components));
-                    rows.clear();
-                }
-                rows.add(row);
-            }
-        }
-        if (!rows.isEmpty()) {
-            named.add(give(rows, components));
-        }
+                        .orderBy(KITS_FACT.KIT),
+                r -> r.getKit(),
+                rows -> named.add(give(rows, components)));
         onlyNamedByEvents(sql, siteNo, named, components);
     }
 
-    private String give(List<Record> rows, Consumer<Component> components) {
-        String serial = rows.get(0).get(KITS_FACT.KIT);
+    private String give(List<KitsFactRecord> rows, Consumer<Component> components) {
+        String serial = rows.get(0).getKit();
         @Nullable Kit kit =
                 Keyed.merge(FactTable.of(FactKind.KITS), rows, visible).stream()
                         .flatMap(k -> reader.kit(k.address(), k.row()).stream())

@@ -2,17 +2,20 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.ACKNOWLEDGEMENTS_FACT;
 import static counterbench.db.generated.Tables.CLAIMS_FACT;
+import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.CREDITS_FACT;
 import static counterbench.db.generated.Tables.KITS_FACT;
 
 import counterbench.campaign.Packs;
 import counterbench.claims.Credit;
+import counterbench.claims.CreditFacts;
 import counterbench.cores.Acknowledgement;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.FactTable;
 import counterbench.shared.Address;
 import counterbench.shared.Site;
+import counterbench.stock.Account;
 import counterbench.stock.Count;
 import counterbench.stock.Kit;
 import counterbench.stock.LedgerFacts;
@@ -20,15 +23,18 @@ import counterbench.stock.Receipt;
 import counterbench.stock.ReceivedKit;
 import counterbench.stock.StockEvent;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Facts of a site that belong to no job: the store, kits apart from jobs, and credits of no claim.
@@ -135,10 +141,29 @@ final class SiteFacts {
                         .orElse(null));
     }
 
-    /** The kit as another site received it, if a kit of that serial arrived here from there. */
+    /**
+     * A kit that arrived from another site, as that site received it; of one whose receipt the
+     * store does not hold, nothing is known but that it came.
+     */
     Optional<ReceivedKit> arriving(String kit) {
-        boolean arrived = eventsOf(kit).stream().anyMatch(e -> e.kind() == StockEvent.Kind.ARRIVED);
-        return arrived ? atAnotherSite(kit).map(this::received) : Optional.empty();
+        return eventsOf(kit).stream()
+                .filter(e -> e.kind() == StockEvent.Kind.ARRIVED)
+                .min(Comparator.comparing(StockEvent::at))
+                .map(arrival -> atAnotherSite(kit).orElseGet(() -> onlyArrived(kit, arrival)))
+                .map(this::received);
+    }
+
+    private static Kit onlyArrived(String kit, StockEvent arrival) {
+        return new Kit(
+                arrival.address(),
+                kit,
+                Account.NOT_SAID,
+                arrival.at(),
+                null,
+                null,
+                null,
+                null,
+                List.of());
     }
 
     private Optional<Kit> atAnotherSite(String kit) {
@@ -153,9 +178,10 @@ final class SiteFacts {
                 .findFirst();
     }
 
-    /** Credits that name no claim, or one that is not there. */
-    List<Credit> creditsOfNoClaim() {
-        FactTable table = FactTable.of(FactKind.CREDITS);
+    /**
+     * Gives each credit that names no claim, or one that is not there, with the core that it names.
+     */
+    void eachCreditOfNoClaim(Consumer<CreditFacts> credits) {
         Condition none =
                 DSL.notExists(
                         DSL.selectOne()
@@ -163,35 +189,47 @@ final class SiteFacts {
                                 .where(
                                         CLAIMS_FACT.SITE_NO.eq(CREDITS_FACT.SITE_NO),
                                         CLAIMS_FACT.CLAIM.eq(CREDITS_FACT.CLAIM)));
-        return Keyed.merge(
-                        table,
-                        sql.selectFrom(CREDITS_FACT)
-                                .where(CREDITS_FACT.SITE_NO.eq((short) site.no()).and(none))
-                                .orderBy(CREDITS_FACT.BATCH, CREDITS_FACT.LINE)
-                                .fetch(),
-                        visible)
-                .stream()
-                .flatMap(k -> reader.credit(k.row()).stream())
-                .toList();
+        FactTable table = FactTable.of(FactKind.CREDITS);
+        KeyRuns.each(
+                sql.selectFrom(CREDITS_FACT)
+                        .where(CREDITS_FACT.SITE_NO.eq((short) site.no()).and(none))
+                        .orderBy(CREDITS_FACT.REMITTANCE, CREDITS_FACT.REMITTANCE_LINE),
+                r -> r.get(CREDITS_FACT.REMITTANCE) + " " + r.get(CREDITS_FACT.REMITTANCE_LINE),
+                rows ->
+                        Keyed.merge(table, rows, visible).stream()
+                                .flatMap(k -> reader.credit(k.row()).stream())
+                                .map(c -> new CreditFacts(site, c, null, knownCore(c)))
+                                .forEach(credits));
+    }
+
+    private @Nullable String knownCore(Credit credit) {
+        Condition named =
+                credit.core() != null
+                        ? CORE_TAG.CORE.eq(credit.core())
+                        : CORE_TAG.SERIAL.eq(String.valueOf(credit.serial()));
+        return sql.select(CORE_TAG.CORE)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()).and(named))
+                .limit(1)
+                .fetchOne(CORE_TAG.CORE);
     }
 
     /** Acknowledgements of cores and serials that were never removed here. */
     List<Acknowledgement> acknowledgementsOfNoCore() {
-        var tag = counterbench.db.generated.Tables.CORE_TAG;
         Condition known =
                 DSL.exists(
                         DSL.selectOne()
-                                .from(tag)
+                                .from(CORE_TAG)
                                 .where(
-                                        tag.SITE_NO.eq(ACKNOWLEDGEMENTS_FACT.SITE_NO),
-                                        tag.CORE
+                                        CORE_TAG.SITE_NO.eq(ACKNOWLEDGEMENTS_FACT.SITE_NO),
+                                        CORE_TAG.CORE
                                                 .eq(ACKNOWLEDGEMENTS_FACT.CORE)
                                                 .or(
                                                         ACKNOWLEDGEMENTS_FACT
                                                                 .CORE
                                                                 .isNull()
                                                                 .and(
-                                                                        tag.SERIAL.eq(
+                                                                        CORE_TAG.SERIAL.eq(
                                                                                 ACKNOWLEDGEMENTS_FACT
                                                                                         .SERIAL)))));
         return read(FactKind.ACKNOWLEDGEMENTS, DSL.not(known), reader::acknowledgement);

@@ -1,5 +1,8 @@
 package counterbench.review.store;
 
+import counterbench.claims.CreditFacts;
+import counterbench.cores.Acknowledgement;
+import counterbench.cores.ShipmentFacts;
 import counterbench.db.Store;
 import counterbench.journal.store.AllPosted;
 import counterbench.review.Component;
@@ -11,10 +14,13 @@ import counterbench.stock.LedgerFacts;
 import java.sql.Connection;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 
 /**
@@ -34,6 +40,7 @@ public final class SiteScan implements AutoCloseable {
     private final Terms terms;
     private final JobFiles files;
     private final LooseKits looseKits;
+    private final ShipmentReader shipmentReader;
     private final SharedKits shared;
 
     /**
@@ -55,6 +62,7 @@ public final class SiteScan implements AutoCloseable {
         this.files =
                 new JobFiles(
                         visible, reader, horizon, siteFacts, terms, termsReader.sameVehicles());
+        this.shipmentReader = new ShipmentReader(sql, site, visible, reader);
         this.looseKits = new LooseKits(siteFacts, files, visible, reader);
     }
 
@@ -73,9 +81,21 @@ public final class SiteScan implements AutoCloseable {
         return horizon.asOf();
     }
 
-    /** Facts that belong to no job. */
-    SiteFacts siteFacts() {
-        return siteFacts;
+    /** Gives each credit that belongs to no claim. */
+    void eachCreditOfNoClaim(Consumer<CreditFacts> credits) {
+        siteFacts.eachCreditOfNoClaim(credits);
+    }
+
+    /** Shipments of which the return centre names cores or serials that were never removed here. */
+    Set<String> shipmentsWithUnknownCores() {
+        return siteFacts.acknowledgementsOfNoCore().stream()
+                .map(Acknowledgement::shipment)
+                .collect(Collectors.toSet());
+    }
+
+    /** Some shipments, whole. */
+    List<ShipmentFacts> shipments(Collection<String> shipments) {
+        return shipmentReader.read(shipments);
     }
 
     /** The facts of the loose store alone. */

@@ -9,6 +9,7 @@ import counterbench.campaign.Packs;
 import counterbench.campaign.PartUnit;
 import counterbench.campaign.Vehicle;
 import counterbench.campaign.store.JooqPacks;
+import counterbench.db.generated.tables.records.JobsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.FactTable;
@@ -188,33 +189,24 @@ final class TermsReader {
                 .from(SITE)
                 .forEach(r -> sites.put(r.value1().intValue(), r.value2()));
         Map<String, List<SameVehicle>> all = new HashMap<>();
-        List<Record> vehicle = new ArrayList<>();
-        try (var rows =
-                sql.selectFrom(JOBS_FACT).orderBy(JOBS_FACT.VIN_KEY).fetchSize(1_000).fetchLazy()) {
-            for (var row : rows) {
-                if (!vehicle.isEmpty()
-                        && !row.getVinKey().equals(vehicle.get(0).get(JOBS_FACT.VIN_KEY))) {
-                    addVehicle(vehicle, sites, all);
-                    vehicle.clear();
-                }
-                vehicle.add(row);
-            }
-        }
-        addVehicle(vehicle, sites, all);
+        KeyRuns.each(
+                sql.selectFrom(JOBS_FACT).orderBy(JOBS_FACT.VIN_KEY),
+                r -> r.getVinKey(),
+                rows -> addVehicle(rows, sites, all));
         return all;
     }
 
     private void addVehicle(
-            List<Record> rows, Map<Integer, String> sites, Map<String, List<SameVehicle>> all) {
+            List<JobsFactRecord> rows,
+            Map<Integer, String> sites,
+            Map<String, List<SameVehicle>> all) {
         if (rows.size() < 2) {
             return;
         }
         FactTable table = FactTable.of(FactKind.JOBS);
-        Map<Integer, List<Record>> bySite = new LinkedHashMap<>();
+        Map<Integer, List<JobsFactRecord>> bySite = new LinkedHashMap<>();
         rows.forEach(
-                r ->
-                        bySite.computeIfAbsent((int) r.get(table.siteNo()), s -> new ArrayList<>())
-                                .add(r));
+                r -> bySite.computeIfAbsent((int) r.getSiteNo(), s -> new ArrayList<>()).add(r));
         bySite.forEach(
                 (siteNo, ofSite) ->
                         Keyed.merge(table, ofSite, visible).stream()
