@@ -29,7 +29,7 @@ public final class VehicleDoneTwice extends CompletedJobJudge<VehicleFacts> {
         Visit own = new Visit(judged.site().site(), judged.job().job(), completedAt);
         List<Visit> before =
                 facts.visits().stream()
-                        .filter(visit -> visit.compareTo(own) < 0 && !isSame(visit, own))
+                        .filter(visit -> visit.compareTo(own) < 0)
                         .filter(visit -> !visit.job().equals(judged.job().redoOf()))
                         .sorted()
                         .toList();
@@ -39,10 +39,6 @@ public final class VehicleDoneTwice extends CompletedJobJudge<VehicleFacts> {
             String message = "vehicle %s was done before by %s".formatted(vin, visits);
             findings.add(judged.finding(rule(), message, vin + " done by " + visits));
         }
-    }
-
-    private static boolean isSame(Visit visit, Visit own) {
-        return visit.job().equals(own.job()) && visit.site().equals(own.site());
     }
 
     private String words(Visit visit) {
