@@ -85,13 +85,14 @@ create table kit_link (
     constraint kit_link_pk primary key (site_no, kit, job_no)
 );
 
--- The paper's own number of a row.
+-- The paper's own number of a row; k where the row's table is kept in job order.
 create table fact_ref (
     site_no smallint     not null,
     kind    varchar(40)  not null,
     ref     varchar(200) not null,
     batch   bigint       not null,
-    line    integer      not null
+    line    integer      not null,
+    k       bigint
 );
 create index fact_ref_by_ref on fact_ref (site_no, kind, ref);
 

@@ -22,6 +22,7 @@ import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 
 /** What the store held when an import began, for the questions that an import asks. */
 final class HeldFacts {
@@ -101,7 +102,7 @@ final class HeldFacts {
             return Optional.empty();
         }
         return sql
-                .select(FACT_REF.BATCH, FACT_REF.LINE)
+                .select(FACT_REF.BATCH, FACT_REF.LINE, FACT_REF.K)
                 .from(FACT_REF)
                 .where(
                         FACT_REF.SITE_NO.eq((short) siteNo),
@@ -111,7 +112,7 @@ final class HeldFacts {
                 .fetch()
                 .stream()
                 .filter(r -> posted.at(siteNo).numberOf(r.value1()) != 0)
-                .map(r -> withRef(FactTable.of(kind), r.value1(), r.value2()))
+                .map(r -> withRef(FactTable.of(kind), r.value1(), r.value2(), r.value3()))
                 .min((a, b) -> Boolean.compare(a.reversed(), b.reversed()));
     }
 
@@ -122,10 +123,11 @@ final class HeldFacts {
                         .where(FACT_REF.SITE_NO.eq((short) siteNo), FACT_REF.KIND.eq(kind.word())));
     }
 
-    private WithRef withRef(FactTable table, long batch, int line) {
+    private WithRef withRef(FactTable table, long batch, int line, @Nullable Long key) {
+        Condition place = table.batch().eq(batch).and(table.line().eq(line));
         FactRow row =
                 sql.selectFrom(table.table())
-                        .where(table.batch().eq(batch), table.line().eq(line))
+                        .where(key == null ? place : Objects.requireNonNull(table.key()).eq(key))
                         .fetchOptional(table::row)
                         .orElseThrow();
         return new WithRef(row, !posted.counts(siteNo, batch, line));

@@ -30,6 +30,7 @@ final class StoredNames implements Names {
     private final Site site;
     private final AllPosted posted;
     private final Packs packs;
+    private final boolean isNewSite;
     private final Set<String> parts = new HashSet<>();
     private final Set<String> people = new HashSet<>();
     private final Map<String, Optional<String>> campaignOfJob = new HashMap<>();
@@ -41,6 +42,8 @@ final class StoredNames implements Names {
         this.site = site;
         this.posted = posted;
         this.packs = packs;
+        // A site without jobs has no names to look up; its first import brings all of them.
+        this.isNewSite = !sql.fetchExists(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no()));
         packs.all().forEach(this::addParts);
         sql.select(PARTS_FACT.SITE_NO, PARTS_FACT.BATCH, PARTS_FACT.LINE, PARTS_FACT.PART)
                 .from(PARTS_FACT)
@@ -113,6 +116,9 @@ final class StoredNames implements Names {
     }
 
     private Optional<String> storedCampaign(String job) {
+        if (isNewSite) {
+            return Optional.empty();
+        }
         return sql
                 .select(JOBS_FACT.BATCH, JOBS_FACT.LINE, JOBS_FACT.CAMPAIGN)
                 .from(JOBS_FACT)
@@ -130,6 +136,9 @@ final class StoredNames implements Names {
     }
 
     private Optional<String> storedJobOfCore(String core) {
+        if (isNewSite) {
+            return Optional.empty();
+        }
         return sql.select(JOB_NAME.JOB)
                 .from(CORE_TAG)
                 .join(JOB_NAME)
@@ -145,6 +154,9 @@ final class StoredNames implements Names {
     }
 
     private Set<String> storedCores(String job) {
+        if (isNewSite) {
+            return new HashSet<>();
+        }
         return new HashSet<>(
                 sql.select(CORE_TAG.CORE)
                         .from(CORE_TAG)

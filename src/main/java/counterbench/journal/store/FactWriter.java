@@ -55,10 +55,12 @@ final class FactWriter {
      * Writes a chunk. If the surrounding transaction fails, {@link #forget} before trying again.
      */
     void write(DSLContext sql, Collection<Placed> facts) {
-        Map<FactKind, List<Placed>> byKind = new EnumMap<>(FactKind.class);
-        facts.forEach(f -> byKind.computeIfAbsent(f.row().kind(), k -> new ArrayList<>()).add(f));
+        Map<FactKind, List<Keyed>> byKind = new EnumMap<>(FactKind.class);
+        List<Keyed> keyed = facts.stream().map(f -> keyed(sql, f)).toList();
+        keyed.forEach(
+                k -> byKind.computeIfAbsent(k.fact().row().kind(), x -> new ArrayList<>()).add(k));
         byKind.forEach((kind, rows) -> insert(sql, FactTable.of(kind), rows));
-        writeRefs(sql, facts);
+        writeRefs(sql, keyed);
         writeLinks(sql, facts);
     }
 
@@ -68,7 +70,7 @@ final class FactWriter {
         linked.clear();
     }
 
-    private void insert(DSLContext sql, FactTable table, List<Placed> rows) {
+    private void insert(DSLContext sql, FactTable table, List<Keyed> rows) {
         List<Field<?>> fields = table.inserted();
         Object[] blanks = new Object[fields.size()];
         BatchBindStep insert =
@@ -76,16 +78,27 @@ final class FactWriter {
                         sql.insertInto(DSL.table(table.table().getQualifiedName()))
                                 .columns(fields)
                                 .values(blanks));
-        for (Placed fact : rows) {
-            insert = insert.bind(bindings(sql, table, fact));
+        for (Keyed row : rows) {
+            insert = insert.bind(bindings(table, row));
         }
         insert.execute();
     }
 
-    private @Nullable Object[] bindings(DSLContext sql, FactTable table, Placed fact) {
+    /** A fact with its key in job order, where its table has one. */
+    private record Keyed(Placed fact, @Nullable Long key) {}
+
+    private Keyed keyed(DSLContext sql, Placed fact) {
+        FactTable table = FactTable.of(fact.row().kind());
+        return new Keyed(
+                fact,
+                table.isInJobOrder() ? jobs.nextKey(sql, table, jobNo(sql, fact.row())) : null);
+    }
+
+    private @Nullable Object[] bindings(FactTable table, Keyed keyed) {
+        Placed fact = keyed.fact();
         List<@Nullable Object> values = new ArrayList<>(table.columns().size() + 7);
         if (table.isInJobOrder()) {
-            values.add(jobs.nextKey(sql, table, jobNo(sql, fact.row())));
+            values.add(keyed.key());
         }
         values.add((short) siteNo);
         values.add(batch);
@@ -117,8 +130,8 @@ final class FactWriter {
         return jobs.ofCore(sql, core);
     }
 
-    private void writeRefs(DSLContext sql, Collection<Placed> facts) {
-        List<Placed> withRef = facts.stream().filter(f -> f.row().ref() != null).toList();
+    private void writeRefs(DSLContext sql, List<Keyed> facts) {
+        List<Keyed> withRef = facts.stream().filter(k -> k.fact().row().ref() != null).toList();
         if (withRef.isEmpty()) {
             return;
         }
@@ -130,16 +143,19 @@ final class FactWriter {
                                         FACT_REF.KIND,
                                         FACT_REF.REF,
                                         FACT_REF.BATCH,
-                                        FACT_REF.LINE)
-                                .values((Short) null, null, null, null, null));
-        for (Placed fact : withRef) {
+                                        FACT_REF.LINE,
+                                        FACT_REF.K)
+                                .values((Short) null, null, null, null, null, null));
+        for (Keyed keyed : withRef) {
+            Placed fact = keyed.fact();
             insert =
                     insert.bind(
                             (short) siteNo,
                             fact.row().kind().word(),
                             fact.row().ref(),
                             batch,
-                            fact.line());
+                            fact.line(),
+                            keyed.key());
         }
         insert.execute();
     }

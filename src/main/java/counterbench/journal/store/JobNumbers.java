@@ -14,6 +14,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.Field;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The numbers that jobs have in keys, and the next free line of each job in each table. Remembers
@@ -27,6 +28,7 @@ final class JobNumbers {
     private final Map<String, Integer> byCore = new HashMap<>();
     private final Map<FactKind, Map<Integer, Integer>> nextLine = new EnumMap<>(FactKind.class);
     private final int atOnce;
+    private @Nullable Boolean newSite;
     private int reserved;
     private int reservedUpTo;
     private int firstNew = Integer.MAX_VALUE;
@@ -50,10 +52,21 @@ final class JobNumbers {
     }
 
     private Optional<Integer> find(DSLContext sql, String job) {
+        if (isNewSite(sql)) {
+            return Optional.empty();
+        }
         return sql.select(JOB_NAME.JOB_NO)
                 .from(JOB_NAME)
                 .where(JOB_NAME.SITE_NO.eq((short) siteNo), JOB_NAME.JOB.eq(job))
                 .fetchOptional(JOB_NAME.JOB_NO);
+    }
+
+    /** Whether the site had no jobs when this began, so that there is nothing to look up. */
+    private boolean isNewSite(DSLContext sql) {
+        if (newSite == null) {
+            newSite = !sql.fetchExists(JOB_NAME, JOB_NAME.SITE_NO.eq((short) siteNo));
+        }
+        return newSite;
     }
 
     private int create(DSLContext sql, String job) {
@@ -140,6 +153,7 @@ final class JobNumbers {
         byJob.clear();
         byCore.clear();
         nextLine.clear();
+        newSite = false;
         reserved = 0;
         reservedUpTo = 0;
         firstNew = Integer.MAX_VALUE;
