@@ -431,6 +431,7 @@ create table reversals_fact (
     entry_line bigint,
     constraint reversals_fact_pk primary key (batch, line)
 );
+create index reversals_fact_by_entry on reversals_fact (site_no, entry);
 
 create table pins_fact (
     site_no smallint not null,
@@ -442,3 +443,16 @@ create table pins_fact (
     at      timestamp(6) with time zone not null,
     constraint pins_fact_pk primary key (batch, line)
 );
+
+create table role_changes_fact (
+    site_no smallint not null,
+    batch   bigint not null,
+    line    integer not null,
+    ref     varchar(200),
+    booked  integer,
+    name    varchar(200) not null,
+    at      timestamp(6) with time zone not null,
+    roles   varchar(200),
+    constraint role_changes_fact_pk primary key (batch, line)
+);
+create index role_changes_fact_by_name on role_changes_fact (name);

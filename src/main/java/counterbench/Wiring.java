@@ -5,5 +5,5 @@ import org.springframework.context.annotation.Import;
 
 /** All features put together. Each has a wiring of its own, named here. */
 @Configuration(proxyBeanMethods = false)
-@Import(ShellWiring.class)
+@Import({ShellWiring.class, StoreWiring.class, PeopleWiring.class, CareWiring.class})
 class Wiring {}

@@ -102,6 +102,28 @@ public final class Store implements AutoCloseable {
         return connection;
     }
 
+    /**
+     * Reads the whole store as it is at one moment, whatever is written meanwhile. The embedded
+     * store keeps what others overwrite until this is done, so it is for care, not for every act.
+     */
+    public <T> T readSnapshot(Function<DSLContext, T> work) {
+        Connection connection = connectToRead();
+        try {
+            if (isEmbedded()) {
+                connection.rollback();
+                on(connection)
+                        .execute(
+                                "set session characteristics as transaction isolation level"
+                                        + " snapshot");
+            }
+            return work.apply(on(connection));
+        } catch (SQLException e) {
+            throw unusable(e);
+        } finally {
+            closeReader(connection);
+        }
+    }
+
     /** Ends a reading. */
     public void closeReader(Connection connection) {
         try {

@@ -260,7 +260,9 @@ public enum FactKind {
             required(column(WHOLE, "entry"), column(TIME, "at"), column(NOTE, "reason")),
             column(WHOLE, "line")),
     /** A PIN that was set or changed: who, never what. */
-    PINS(commands(), required(text("name"), column(TIME, "at")));
+    PINS(commands(), required(text("name"), column(TIME, "at"))),
+    /** A person's roles from then on; none where the person acts no more. */
+    ROLE_CHANGES(commands(), required(text("name"), column(TIME, "at")), column(ROLES, "roles"));
 
     private final Nature nature;
     private final List<Column> columns;
@@ -333,7 +335,10 @@ public enum FactKind {
 
     /** Whether rows belong to the whole store; the others belong to a site. */
     public boolean belongsToStore() {
-        return this == PEOPLE || this == VEHICLES || this == PACKS || this == PINS;
+        return switch (this) {
+            case PEOPLE, ROLE_CHANGES, PINS, VEHICLES, PACKS -> true;
+            default -> false;
+        };
     }
 
     /** Whether rows may bear the paper's own number, {@code ref}. */

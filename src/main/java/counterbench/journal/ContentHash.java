@@ -38,8 +38,8 @@ public final class ContentHash {
             long partial = sum[i] + word;
             long total = partial + carry;
             carry =
-                    (Long.compareUnsigned(partial, word) < 0 ? 1 : 0)
-                            + (Long.compareUnsigned(total, partial) < 0 ? 1 : 0);
+                    (Long.compareUnsigned(partial, word) < 0 ? 1L : 0L)
+                            + (Long.compareUnsigned(total, partial) < 0 ? 1L : 0L);
             sum[i] = total;
         }
     }

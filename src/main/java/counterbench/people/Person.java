@@ -1,5 +1,6 @@
 package counterbench.people;
 
+import counterbench.shared.Refused;
 import java.util.Objects;
 import java.util.Set;
 
@@ -7,7 +8,7 @@ import java.util.Set;
  * Somebody who acts.
  *
  * @param name the name under which the acts are recorded
- * @param roles what the person may do; at least one
+ * @param roles what the person may do; none where the person acts no more
  */
 public record Person(String name, Set<Role> roles) {
     public Person {
@@ -18,5 +19,28 @@ public record Person(String name, Set<Role> roles) {
     /** Whether the person may act in a role, which the lead always may. */
     public boolean mayActAs(Role role) {
         return roles.contains(role) || roles.contains(Role.LEAD);
+    }
+
+    /** Whether the person still acts. */
+    public boolean isActive() {
+        return !roles.isEmpty();
+    }
+
+    /**
+     * Refuses an act that belongs to a role which the person does not have.
+     *
+     * @param act what was asked, as messages begin with it
+     */
+    public void mustActAs(Role role, String act) {
+        if (!mayActAs(role)) {
+            throw new Refused(
+                    act,
+                    "this is for the role "
+                            + role.word()
+                            + ", and "
+                            + name
+                            + (isActive() ? " has " + Role.listed(roles) : " acts no more"),
+                    "sign in as somebody with that role");
+        }
     }
 }

@@ -55,7 +55,9 @@ public abstract class BaseCommand extends AbstractCommand {
     @Override
     public final ExitStatus doExecute(CommandContext context) throws Exception {
         Values values = Values.of(manual, context.parsedInput());
-        try (Invocation invocation = new Invocation(values, (Desk) context.inputReader())) {
+        String line = WrittenLine.of(manual, context.parsedInput());
+        Desk desk = (Desk) context.inputReader();
+        try (Invocation invocation = new Invocation(manual.name(), line, values, desk)) {
             return run(invocation).toExitStatus();
         }
     }

@@ -28,13 +28,27 @@ public final class Invocation implements AutoCloseable {
     /** Chooses the site, in scripts. */
     public static final String SITE_VARIABLE = "COUNTERBENCH_SITE";
 
+    private final String commandName;
+    private final String line;
     private final Values values;
     private final Desk desk;
     private @Nullable ProgressLine progress;
 
-    Invocation(Values values, Desk desk) {
+    Invocation(String commandName, String line, Values values, Desk desk) {
+        this.commandName = commandName;
+        this.line = line;
         this.values = values;
         this.desk = desk;
+    }
+
+    /** The command's name, with which refusals may begin. */
+    public String commandName() {
+        return commandName;
+    }
+
+    /** The command line, as the journal says where an entry came from. */
+    public String line() {
+        return line;
     }
 
     /** The value of something that must be said. */

@@ -124,6 +124,7 @@ public record FactTable(
             case SETTLEMENTS -> Tables.SETTLEMENTS_FACT;
             case REVERSALS -> Tables.REVERSALS_FACT;
             case PINS -> Tables.PINS_FACT;
+            case ROLE_CHANGES -> Tables.ROLE_CHANGES_FACT;
         };
     }
 

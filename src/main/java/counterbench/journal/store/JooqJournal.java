@@ -60,12 +60,21 @@ public final class JooqJournal {
         }
     }
 
+    /**
+     * Records facts in a transaction that does more than that, such as making the site that they
+     * are the first of.
+     */
+    public static Entry recordIn(DSLContext sql, Draft draft, List<FactRow> rows) {
+        return append(sql, draft, open -> rows);
+    }
+
     private static boolean isBroken(RuntimeException e) {
         return e instanceof DataAccessException data
                 && (data.sqlState().startsWith("08") || data.sqlState().startsWith("9006"));
     }
 
-    private Entry append(DSLContext sql, Draft draft, Function<DSLContext, List<FactRow>> decide) {
+    private static Entry append(
+            DSLContext sql, Draft draft, Function<DSLContext, List<FactRow>> decide) {
         Head head = Head.lock(sql, draft.site().no());
         List<FactRow> rows = decide.apply(sql);
         long batch = Objects.requireNonNull(sql.nextval(BATCH_NO));

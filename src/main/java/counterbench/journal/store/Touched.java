@@ -88,7 +88,7 @@ final class Touched {
             }
             case VEHICLES, INSTRUMENTS, CALIBRATIONS, PARTS_LIST, SITES, PACKS, REVERSALS ->
                     all = true;
-            case PEOPLE, RATES, ORDERS, CONTACTS, SHIPMENTS, SETTLEMENTS, PINS -> {
+            case PEOPLE, RATES, ORDERS, CONTACTS, SHIPMENTS, SETTLEMENTS, PINS, ROLE_CHANGES -> {
                 // No rule reads these.
             }
         }

@@ -73,7 +73,7 @@ public final class Verification {
         }
     }
 
-    private static @Nullable YearMonth month(@Nullable Integer number) {
+    static @Nullable YearMonth month(@Nullable Integer number) {
         return number == null ? null : YearMonth.of(number / 100, number % 100);
     }
 

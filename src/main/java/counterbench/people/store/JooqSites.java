@@ -5,6 +5,7 @@ import static counterbench.db.generated.Tables.SITE;
 
 import counterbench.db.generated.tables.records.SiteRecord;
 import counterbench.journal.Chain;
+import counterbench.shared.Problem;
 import counterbench.shared.Site;
 import java.time.ZoneId;
 import java.util.Currency;
@@ -25,6 +26,15 @@ public final class JooqSites {
     /** The site of that short name. */
     public static Optional<Site> find(DSLContext sql, String site) {
         return sql.selectFrom(SITE).where(SITE.SITE_.eq(site)).fetchOptional(JooqSites::site);
+    }
+
+    /** The refusal of an act that needs a site where none is set up. */
+    public static Problem notSetUp(String asked) {
+        return new Problem(
+                asked,
+                "the store is not set up yet",
+                "type setup --site NORTH --name \"North garage\" --zone America/Chicago --currency"
+                        + " USD --lead \"Ada\", with your own site, zone, currency and name");
     }
 
     /** The number that the next site gets. */

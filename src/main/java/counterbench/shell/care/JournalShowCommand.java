@@ -1,0 +1,140 @@
+package counterbench.shell.care;
+
+import counterbench.db.Store;
+import counterbench.journal.Entry;
+import counterbench.journal.store.JournalBook;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.shell.Argument;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Shows the newest entries of the journal, or the facts of one. */
+public final class JournalShowCommand extends BaseCommand {
+    private static final Argument<Long> ENTRY =
+            Argument.of("ENTRY", Readings.WHOLE_NUMBER, "the entry whose facts to show")
+                    .asOptional();
+    private static final Option<Long> LAST =
+            Option.of("last", "COUNT", Readings.WHOLE_NUMBER, "how many entries, 20 unless said");
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public JournalShowCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of("journal show", Group.FILES_AND_CARE, "Show the newest entries, or one")
+                        .takes(ENTRY, LAST, Options.SITE)
+                        .printsRows()
+                        .example("journal show")
+                        .example("journal show 12")
+                        .note(
+                                "Entries stand newest first, at the site's local time. A fact is"
+                                        + " known by its entry and line, such as 12.3."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        Site site = sites.of(in);
+        JournalBook book = new JournalBook(store.get());
+        if (in.has(ENTRY)) {
+            facts(in, site, book, in.get(ENTRY));
+        } else {
+            long last = in.find(LAST).orElse(20L);
+            if (last < 1) {
+                throw in.wrong("--last \"" + last + "\" is below 1; say how many entries");
+            }
+            entries(in, site, book.newest(site, (int) Math.min(last, Integer.MAX_VALUE)));
+        }
+        return Status.DONE;
+    }
+
+    private static void entries(Invocation in, Site site, List<JournalBook.Listed> entries) {
+        try (Rows rows =
+                in.rows(
+                        Column.number("entry"),
+                        Column.text("recorded_at"),
+                        Column.text("person"),
+                        Column.text("kind"),
+                        Column.number("facts"),
+                        Column.text("source"),
+                        Column.text("state"))) {
+            for (JournalBook.Listed listed : entries) {
+                Entry entry = listed.entry();
+                rows.add(
+                        entry.number(),
+                        FactText.local(site, entry.recordedAt()),
+                        entry.person(),
+                        entry.kind(),
+                        entry.factCount(),
+                        entry.source(),
+                        state(listed));
+            }
+        }
+    }
+
+    private static String state(JournalBook.Listed listed) {
+        if (listed.reversedBy().isPresent()) {
+            return "reversed by " + listed.reversedBy().get();
+        }
+        if (listed.reversedLines() > 0) {
+            return listed.reversedLines() + " of its facts reversed";
+        }
+        Long reverses = listed.entry().reverses();
+        return reverses == null ? "" : "reverses " + reverses;
+    }
+
+    private static void facts(Invocation in, Site site, JournalBook book, long number) {
+        JournalBook.Listed listed =
+                book.find(site, number)
+                        .orElseThrow(
+                                () ->
+                                        new Refused(
+                                                "entry \"" + number + "\"",
+                                                "site " + site.site() + " has no such entry",
+                                                "journal show lists the newest"));
+        Entry entry = listed.entry();
+        in.tell(
+                "entry "
+                        + number
+                        + " of site "
+                        + site.site()
+                        + ", "
+                        + FactText.local(site, entry.recordedAt())
+                        + ", "
+                        + entry.person()
+                        + ": "
+                        + entry.source()
+                        + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
+        in.tell("hash " + entry.hash());
+        try (Rows rows =
+                in.rows(
+                        Column.text("fact"),
+                        Column.text("kind"),
+                        Column.text("said"),
+                        Column.text("booked"),
+                        Column.text("state"))) {
+            book.facts(
+                    entry,
+                    line ->
+                            rows.add(
+                                    line.address(),
+                                    line.row().kind().word(),
+                                    FactText.said(site, line.row()),
+                                    line.booked(),
+                                    line.reversedBy().map(by -> "reversed by " + by).orElse("")));
+        }
+    }
+}

@@ -1,0 +1,34 @@
+package counterbench.shell.people;
+
+import counterbench.people.Pin;
+import counterbench.people.PinRule;
+import counterbench.shared.Refused;
+import counterbench.shell.Invocation;
+
+/** Asks for a PIN that is going to be somebody's. */
+final class NewPin {
+    private NewPin() {}
+
+    /** From the environment where scripts put the own PIN, or else as {@link #typed}. */
+    static Pin fromEnvironmentOrTyped(Invocation in, String name) {
+        if (in.surroundings().variable(Invocation.PIN_VARIABLE).isEmpty()) {
+            return typed(in, name);
+        }
+        Pin pin = in.pin("PIN for " + name + ": ");
+        PinRule.check(pin);
+        return pin;
+    }
+
+    /** Typed unseen, by a person twice; from a script once. */
+    static Pin typed(Invocation in, String name) {
+        Pin pin = in.newPin("new PIN for " + name + ", 4 to 12 digits: ");
+        PinRule.check(pin);
+        if (in.isScreen()) {
+            Pin again = in.newPin("the same again: ");
+            if (!again.typed().toString().contentEquals(pin.typed())) {
+                throw new Refused("new PIN", "the two are not the same", "type the command again");
+            }
+        }
+        return pin;
+    }
+}
