@@ -2,6 +2,8 @@ package counterbench;
 
 import counterbench.home.Home;
 import counterbench.home.Surroundings;
+import counterbench.people.Person;
+import counterbench.people.Pin;
 import counterbench.people.SignIn;
 import counterbench.shared.Refused;
 import counterbench.shell.Circumstances;
@@ -14,7 +16,14 @@ import counterbench.shell.Stop;
 import counterbench.shell.builtin.ExitCommand;
 import counterbench.shell.builtin.HelpCommand;
 import counterbench.shell.builtin.VersionCommand;
+import counterbench.shell.console.Conversation;
+import counterbench.shell.console.PromptText;
+import counterbench.shell.console.SessionPrompt;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.InstantSource;
+import org.jline.terminal.Terminal;
+import org.jline.terminal.TerminalBuilder;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
@@ -48,7 +57,7 @@ class ShellWiring {
                 () -> signIn.getIfAvailable(() -> ShellWiring::nobody));
     }
 
-    private static counterbench.people.Person nobody(String name, counterbench.people.Pin pin) {
+    private static Person nobody(String name, Pin pin) {
         throw new Refused("sign-in of \"" + name + "\"", "there are no people", "");
     }
 
@@ -72,13 +81,27 @@ class ShellWiring {
     }
 
     @Bean
-    Entrance entrance(Runner runner, Circumstances circumstances) {
-        return new Entrance(
-                runner,
+    Entrance entrance(
+            Runner runner, Circumstances circumstances, ObjectProvider<Conversation> shell) {
+        return new Entrance(runner, circumstances, shell::getObject);
+    }
+
+    @Bean
+    Conversation conversation(
+            Commands commands, Circumstances circumstances, ObjectProvider<PromptText> prompt) {
+        return new Conversation(
+                commands,
                 circumstances,
-                () -> {
-                    throw new IllegalStateException("no shell");
-                });
+                prompt.getIfAvailable(() -> new SessionPrompt(circumstances.session())),
+                ShellWiring::terminal);
+    }
+
+    private static Terminal terminal() {
+        try {
+            return TerminalBuilder.builder().system(true).build();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the terminal cannot be opened", e);
+        }
     }
 
     @Bean

@@ -1,5 +1,7 @@
 package counterbench.shell;
 
+import counterbench.people.Person;
+import counterbench.people.Role;
 import counterbench.shared.Interrupted;
 import counterbench.shared.Progress;
 import counterbench.shared.Quantity;
@@ -10,13 +12,23 @@ import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.Set;
 
 /** Small commands that show each thing a command can do. */
-final class SampleCommands {
+public final class SampleCommands {
     private SampleCommands() {}
 
-    static FakeShell shell() {
-        return new FakeShell(new Take(), new Show(), new Fail(), new Act(), new Work());
+    /** A shell that has them all. */
+    public static FakeShell shell() {
+        return new FakeShell(
+                new Take(),
+                new Show(),
+                new Fail(),
+                new Act(),
+                new Sign(),
+                new Pick(),
+                new Sad(),
+                new Work());
     }
 
     /** Takes every kind of parameter and prints what it got. */
@@ -116,6 +128,63 @@ final class SampleCommands {
         protected Status run(Invocation in) {
             in.print(in.person().name() + " at " + in.site().orElse("the only site"));
             in.print("you said " + in.ask("anything? ").orElse("nothing"));
+            return Status.DONE;
+        }
+    }
+
+    /** Signs Ada in, with a PIN that is asked. */
+    static final class Sign extends BaseCommand {
+        Sign() {
+            super(Manual.of("sign", Group.EVERYBODY, "Sign Ada in"));
+        }
+
+        @Override
+        protected Status run(Invocation in) {
+            in.newPin("PIN: ");
+            in.session().signIn(new Person("Ada", Set.of(Role.LEAD)));
+            in.print("you said " + in.ask("anything? ").orElse("nothing"));
+            return Status.DONE;
+        }
+    }
+
+    /** Offers values for its arguments. */
+    static final class Pick extends BaseCommand {
+        private static final Argument<String> JOB =
+                Argument.of("JOB", Readings.TEXT, "a job")
+                        .completedBy(begun -> List.of("J-1", "J-2"));
+        private static final Argument<Colour> COLOUR =
+                Argument.of("COLOUR", Readings.oneOf(Colour.class), "a colour").asOptional();
+
+        enum Colour {
+            RED,
+            GREEN
+        }
+
+        Pick() {
+            super(Manual.of("pick", Group.BENCH, "Pick").takes(JOB, COLOUR));
+        }
+
+        @Override
+        protected Status run(Invocation in) {
+            return Status.DONE;
+        }
+    }
+
+    /** Cannot find out what to offer. */
+    static final class Sad extends BaseCommand {
+        Sad() {
+            super(
+                    Manual.of("sad", Group.BENCH, "Be sad")
+                            .takes(
+                                    Argument.of("JOB", Readings.TEXT, "a job")
+                                            .completedBy(
+                                                    begun -> {
+                                                        throw new StoreUnusable("locked");
+                                                    })));
+        }
+
+        @Override
+        protected Status run(Invocation in) {
             return Status.DONE;
         }
     }
