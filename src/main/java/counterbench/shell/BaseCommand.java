@@ -6,6 +6,7 @@ import org.springframework.shell.core.command.AbstractCommand;
 import org.springframework.shell.core.command.CommandContext;
 import org.springframework.shell.core.command.CommandOption;
 import org.springframework.shell.core.command.ExitStatus;
+import org.springframework.shell.core.command.ParsedInput;
 
 /** A command: says what it takes, and does its work in {@link #run}. */
 public abstract class BaseCommand extends AbstractCommand {
@@ -31,6 +32,15 @@ public abstract class BaseCommand extends AbstractCommand {
      * printed.
      */
     protected abstract Status run(Invocation in) throws Exception;
+
+    /**
+     * Looks at a line without running it.
+     *
+     * @throws UsageError if the command cannot take it
+     */
+    public final void check(ParsedInput input) {
+        Values.of(manual, input);
+    }
 
     /** What it says of itself. */
     public final Manual manual() {

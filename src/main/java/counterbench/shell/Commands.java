@@ -1,11 +1,13 @@
 package counterbench.shell;
 
-import java.util.Collection;
+import counterbench.shared.NearMatch;
+import counterbench.shared.Visible;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.springframework.shell.core.command.CommandRegistry;
 
 /** All commands that there are, by their names. */
@@ -37,9 +39,20 @@ public final class Commands {
                 .toList();
     }
 
-    /** All names and aliases. */
-    public Collection<String> names() {
-        return List.copyOf(byName.keySet());
+    /**
+     * Says that there is no such command, and which one or which group of them was probably meant.
+     */
+    public String unknown(String written) {
+        return "there is no command \""
+                + Visible.text(written)
+                + "\""
+                + near(written).map(near -> "; did you mean " + near + "?").orElse("");
+    }
+
+    Optional<String> near(String written) {
+        List<String> groups = all().stream().map(command -> command.words().get(0)).toList();
+        return NearMatch.of(
+                written, Stream.concat(byName.keySet().stream(), groups.stream()).toList());
     }
 
     /** The command of exactly that name or alias. */

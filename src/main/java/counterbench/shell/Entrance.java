@@ -58,7 +58,7 @@ public final class Entrance {
     private Status enter(List<String> words, PlainDesk desk) throws IOException {
         Signals.register("INT", () -> interrupt(desk));
         if (words.isEmpty()) {
-            return new Script(runner, desk).run(desk.in(), "standard input");
+            return new Script(runner, desk).run(desk::next, "standard input");
         }
         return words.size() == 1 && words.get(0).startsWith("@")
                 ? file(words.get(0).substring(1), desk)
@@ -67,7 +67,7 @@ public final class Entrance {
 
     private Status file(String name, PlainDesk desk) {
         try (BufferedReader lines = Files.newBufferedReader(Path.of(name))) {
-            return new Script(runner, desk).run(lines, name);
+            return new Script(runner, desk).run(lines::readLine, name);
         } catch (IOException | InvalidPathException e) {
             desk.err().println("script \"" + name + "\" cannot be read: " + e);
             desk.err().flush();

@@ -3,7 +3,6 @@ package counterbench.shell;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Visible;
 import java.util.List;
-import java.util.Optional;
 import java.util.regex.Pattern;
 import org.springframework.shell.core.command.CommandArgument;
 import org.springframework.shell.core.command.CommandOption;
@@ -45,22 +44,13 @@ public final class LineParser implements CommandParser {
         String two = String.join(" ", words.subList(0, Math.min(2, words.size())));
         List<String> under = commands.under(first).stream().map(BaseCommand::getName).toList();
         if (under.isEmpty()) {
-            return near(two).isPresent() ? unknown(two) : unknown(first);
+            return commands.unknown(commands.near(two).isPresent() ? two : first);
         }
         String asked =
-                two.equals(first) ? "\"" + first + "\" alone is not a command" : unknown(two);
+                two.equals(first)
+                        ? "\"" + first + "\" alone is not a command"
+                        : commands.unknown(two);
         return asked + "; there are " + String.join(", ", under);
-    }
-
-    private Optional<String> near(String written) {
-        return NearMatch.of(written, commands.names());
-    }
-
-    private String unknown(String written) {
-        return "there is no command \""
-                + Visible.text(written)
-                + "\""
-                + near(written).map(n -> "; did you mean " + n + "?").orElse("");
     }
 
     /** One line being taken apart. */

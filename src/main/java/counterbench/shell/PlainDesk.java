@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** A desk of plain streams: pipes, files, or a terminal on which one command is run. */
@@ -48,9 +49,9 @@ public final class PlainDesk extends Desk {
         return view.width().getAsInt();
     }
 
-    /** The stream that answers come from. */
-    public BufferedReader in() {
-        return in;
+    /** The next line of a script, which comes from where answers come from; null at the end. */
+    public @Nullable String next() {
+        return waiting(this::readLine);
     }
 
     /** Whether somebody is waited for, so that a Ctrl-C need not wait for anything. */
@@ -72,7 +73,7 @@ public final class PlainDesk extends Desk {
         return view.screen() ? waiting(() -> view.secret().apply(prompt)) : waiting(this::readLine);
     }
 
-    private @Nullable String waiting(java.util.function.Supplier<@Nullable String> answer) {
+    private @Nullable String waiting(Supplier<@Nullable String> answer) {
         waiting = true;
         try {
             return answer.get();

@@ -1,7 +1,7 @@
 package counterbench.shell;
 
-import java.io.BufferedReader;
 import java.io.IOException;
+import org.jspecify.annotations.Nullable;
 
 /** Runs commands line by line and stops at the first that does not get through. */
 public final class Script {
@@ -14,15 +14,19 @@ public final class Script {
     }
 
     /**
-     * Runs the lines of a reader.
+     * Runs line after line.
      *
      * @param name what messages call it
      * @return how the last command ended
      */
-    public Status run(BufferedReader lines, String name) throws IOException {
+    public Status run(Lines lines, String name) throws IOException {
+        Stop stop = desk.circumstances().stop();
         int number = 0;
-        for (String line; (line = lines.readLine()) != null; ) {
+        for (String line; (line = lines.next()) != null; ) {
             number++;
+            if (stop.isAsked()) {
+                return Status.INTERRUPTED;
+            }
             Status status = runner.run(number == 1 ? withoutMark(line) : line, desk);
             if (status != Status.DONE) {
                 desk.err().println(name + ", line " + number + ": stopped here");
@@ -34,6 +38,13 @@ public final class Script {
             }
         }
         return Status.DONE;
+    }
+
+    /** Gives one line after the other. */
+    @FunctionalInterface
+    public interface Lines {
+        /** The next line, or null where there is none. */
+        @Nullable String next() throws IOException;
     }
 
     /** Some editors begin a UTF-8 file with a byte order mark. */

@@ -94,7 +94,7 @@ public final class FakeShell {
                 String.join("\n", lines),
                 desk -> {
                     try {
-                        return new Script(new Runner(commands()), desk).run(desk.in(), "script");
+                        return new Script(new Runner(commands()), desk).run(desk::next, "script");
                     } catch (java.io.IOException e) {
                         throw new java.io.UncheckedIOException(e);
                     }

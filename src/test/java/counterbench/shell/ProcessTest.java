@@ -1,6 +1,7 @@
 package counterbench.shell;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
@@ -10,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The real program in a process of its own: exit codes, pipes, clean streams. */
@@ -83,6 +85,31 @@ class ProcessTest {
         Path script = Files.writeString(folder.resolve("morning.txt"), "version\nexit\nnonsense\n");
         assertThat(run("", "@" + script).code()).isZero();
         assertThat(run("", "@" + folder.resolve("none")).code()).isEqualTo(2);
+    }
+
+    /** A shell without job control starts its background jobs with SIGINT ignored. */
+    @Test
+    @Timeout(60)
+    void an_interrupted_process_ends_with_5() throws Exception {
+        Process process = start(folder.resolve("err"));
+        process.getOutputStream().write("version\n".getBytes(StandardCharsets.UTF_8));
+        process.getOutputStream().flush();
+        assertThat(process.inputReader().readLine()).startsWith("counterbench");
+        assumeThat(ignoresInterrupts(process)).isFalse();
+        new ProcessBuilder("kill", "-INT", String.valueOf(process.pid())).start().waitFor();
+        assertThat(process.waitFor()).isEqualTo(5);
+    }
+
+    private static boolean ignoresInterrupts(Process process) throws IOException {
+        Path status = Path.of("/proc", String.valueOf(process.pid()), "status");
+        assumeThat(status).exists();
+        long ignored =
+                Files.readAllLines(status).stream()
+                        .filter(line -> line.startsWith("SigIgn:"))
+                        .mapToLong(line -> Long.parseUnsignedLong(line.substring(7).strip(), 16))
+                        .findFirst()
+                        .orElse(0);
+        return (ignored & 2) != 0;
     }
 
     @Test

@@ -65,6 +65,14 @@ class RunnerTest {
     }
 
     @Test
+    void a_ctrl_c_between_two_lines_ends_a_script() {
+        shell.stop().ask();
+        FakeShell.Output output = shell.script("version");
+        assertThat(output.status()).isEqualTo(Status.INTERRUPTED);
+        assertThat(output.out()).isEmpty();
+    }
+
+    @Test
     void exit_ends_a_script() {
         FakeShell.Output output = shell.script("quit", "fail refused");
         assertThat(output.status()).isEqualTo(Status.DONE);

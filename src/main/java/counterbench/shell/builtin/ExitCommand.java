@@ -11,7 +11,7 @@ import java.util.List;
 public final class ExitCommand extends BaseCommand {
     public ExitCommand() {
         super(
-                Manual.of("exit", Group.EVERYBODY, "Leave the shell (quit and Ctrl-D do the same)")
+                Manual.of("exit", Group.EVERYBODY, "Leave the shell; quit and Ctrl-D do the same")
                         .note("In a script, the lines after it are not run."));
         setAliases(List.of("quit"));
     }

@@ -1,6 +1,5 @@
 package counterbench.shell.builtin;
 
-import counterbench.shared.NearMatch;
 import counterbench.shell.Argument;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Commands;
@@ -67,13 +66,7 @@ public final class HelpCommand extends BaseCommand {
     private String group(String word) {
         List<BaseCommand> under = commands.get().under(word);
         if (under.isEmpty()) {
-            throw new UsageError(
-                    "there is no command \""
-                            + word
-                            + "\""
-                            + NearMatch.of(word, commands.get().names())
-                                    .map(near -> "; did you mean " + near + "?")
-                                    .orElse(""));
+            throw new UsageError(commands.get().unknown(word));
         }
         return String.join("\n", lines(under));
     }

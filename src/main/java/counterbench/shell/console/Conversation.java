@@ -49,17 +49,33 @@ public final class Conversation implements Callable<Status> {
     }
 
     private void talk(LineReader reader, Terminal terminal) {
+        Thread here = Thread.currentThread();
+        // While a line is read the reader has a handler of its own.
+        terminal.handle(Terminal.Signal.INT, signal -> stop(here));
         TerminalDesk desk = new TerminalDesk(circumstances, terminal);
         desk.out().println("counterbench: help lists the commands, Tab completes, Ctrl-D leaves.");
         while (!circumstances.session().isLeaving()) {
             try {
-                perform(reader.readLine(promptNow()), desk, terminal);
+                runner.run(reader.readLine(promptNow()), desk);
             } catch (UserInterruptException e) {
                 // The person gave up this line and gets another.
             } catch (EndOfFileException e) {
                 return;
             }
+            // A Ctrl-C that came too late must not break the next line.
+            Thread.interrupted();
         }
+    }
+
+    /**
+     * The first Ctrl-C asks the command to stop where it may; a second one interrupts whatever it
+     * is waiting for.
+     */
+    private void stop(Thread running) {
+        if (circumstances.stop().isAsked()) {
+            running.interrupt();
+        }
+        circumstances.stop().ask();
     }
 
     private String promptNow() {
@@ -68,28 +84,5 @@ public final class Conversation implements Callable<Status> {
         } catch (RuntimeException e) {
             return PLAIN_PROMPT;
         }
-    }
-
-    /**
-     * The first Ctrl-C asks the command to stop where it may; a second one interrupts whatever it
-     * is waiting for.
-     */
-    private void perform(String line, TerminalDesk desk, Terminal terminal) {
-        Thread here = Thread.currentThread();
-        Terminal.SignalHandler before = terminal.handle(Terminal.Signal.INT, signal -> stop(here));
-        try {
-            runner.run(line, desk);
-        } finally {
-            terminal.handle(Terminal.Signal.INT, before);
-            // A Ctrl-C that came too late must not break the next line.
-            Thread.interrupted();
-        }
-    }
-
-    private void stop(Thread running) {
-        if (circumstances.stop().isAsked()) {
-            running.interrupt();
-        }
-        circumstances.stop().ask();
     }
 }
