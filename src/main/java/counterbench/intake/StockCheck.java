@@ -30,7 +30,7 @@ final class StockCheck {
             return;
         }
         Arrays.stream(missing.split(";"))
-                .map(item -> item.strip().split(":")[0].strip())
+                .map(item -> item.strip().split(":", 2)[0].strip())
                 .filter(part -> !names.isPart(part))
                 .forEach(
                         part ->

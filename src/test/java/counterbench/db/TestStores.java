@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -73,6 +74,6 @@ public enum TestStores {
 
     /** Where the embedded store of an address lies. */
     public static Path folder(StoreAddress address) {
-        return address.file().orElseThrow().getParent();
+        return Objects.requireNonNull(address.file().orElseThrow().getParent());
     }
 }

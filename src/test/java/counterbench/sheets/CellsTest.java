@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,7 @@ class CellsTest {
     }
 
     private Instant time(String at) {
-        return use("J-1,QM-1,1,new," + at + ",").time("at");
+        return Objects.requireNonNull(use("J-1,QM-1,1,new," + at + ",").time("at"));
     }
 
     @Test
@@ -86,7 +87,8 @@ class CellsTest {
         ParsedRow row = Read.csv(folder, "counts.csv", sheet).get(0);
 
         assertThat(row.site()).isEqualTo("EAST");
-        assertThat(row.fact().time("counted_at")).isEqualTo("2026-03-05T19:20:00Z");
+        FactRow count = Objects.requireNonNull(row.fact());
+        assertThat(count.time("counted_at")).isEqualTo("2026-03-05T19:20:00Z");
     }
 
     @ParameterizedTest

@@ -174,11 +174,11 @@ final class Attempt implements AutoCloseable {
             if (judged instanceof SiteIntake.Judged.Refuse refuse) {
                 refuse.complaints().forEach(c -> wrong.add(problem(row.at(), c)));
             } else {
-                boolean isNew = judged instanceof SiteIntake.Judged.Record;
+                boolean isNew = judged instanceof SiteIntake.Judged.Take;
                 count(kind, new ImportReport.Counts(isNew ? 1 : 0, isNew ? 0 : 1, 0));
             }
-            if (judged instanceof SiteIntake.Judged.Record record) {
-                stage(site, record.row());
+            if (judged instanceof SiteIntake.Judged.Take take) {
+                stage(site, take.row());
             }
         }
         if (!wrong.isEmpty()) {

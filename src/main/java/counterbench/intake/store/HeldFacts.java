@@ -5,6 +5,7 @@ import static counterbench.db.generated.Tables.FACT_REF;
 
 import counterbench.campaign.Vehicle;
 import counterbench.facts.Canonical;
+import counterbench.facts.Column;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.AllPosted;
@@ -161,16 +162,19 @@ final class HeldFacts {
                         });
     }
 
+    private static boolean same(Column column, @Nullable Object before, @Nullable Object said) {
+        if (before == null || said == null) {
+            return before == null && said == null;
+        }
+        return Canonical.text(column, before).equals(Canonical.text(column, said));
+    }
+
     /** The heading in which two rows of one ref differ; empty if they say the same. */
     static Optional<String> difference(FactRow held, FactRow row) {
         for (var column : row.kind().columns()) {
             Object before = held.get(column.heading());
             Object said = row.get(column.heading());
-            boolean same =
-                    before == null || said == null
-                            ? before == said
-                            : Canonical.text(column, before).equals(Canonical.text(column, said));
-            if (!same) {
+            if (!same(column, before, said)) {
                 return Optional.of(column.heading());
             }
         }

@@ -39,7 +39,7 @@ final class SiteIntake {
 
     /** What becomes of a row. */
     sealed interface Judged {
-        record Record(FactRow row) implements Judged {}
+        record Take(FactRow row) implements Judged {}
 
         record Known() implements Judged {}
 
@@ -93,7 +93,7 @@ final class SiteIntake {
         }
         if (known == null) {
             byKey.put(key, row);
-            return new Judged.Record(row);
+            return new Judged.Take(row);
         }
         KeyedMerge.Outcome outcome = KeyedMerge.put(known, row);
         if (outcome instanceof KeyedMerge.Outcome.Differs differs) {
@@ -101,7 +101,7 @@ final class SiteIntake {
         }
         if (outcome instanceof KeyedMerge.Outcome.Fills fills) {
             byKey.put(key, fills.merged());
-            return new Judged.Record(row);
+            return new Judged.Take(row);
         }
         byKey.put(key, known);
         return new Judged.Known();
@@ -125,7 +125,7 @@ final class SiteIntake {
         Judged judged =
                 stored.isPresent()
                         ? sameRef(row, stored.get().row(), stored.get().reversed())
-                        : new Judged.Record(row);
+                        : new Judged.Take(row);
         byRef.put(ref, row);
         return judged;
     }
@@ -136,7 +136,7 @@ final class SiteIntake {
             return new Judged.Known();
         }
         if (reversed) {
-            return new Judged.Record(row);
+            return new Judged.Take(row);
         }
         Complaints complaints = new Complaints(row);
         complaints.of(
@@ -152,7 +152,7 @@ final class SiteIntake {
             return new Judged.Known();
         }
         if (outcome == HeldRows.Outcome.NEW || asNew) {
-            return new Judged.Record(row);
+            return new Judged.Take(row);
         }
         Complaints complaints = new Complaints(row);
         complaints.ofRow(

@@ -8,8 +8,8 @@ import counterbench.procedure.Calibration;
 import counterbench.procedure.Instrument;
 import counterbench.procedure.Mark;
 import java.time.LocalDate;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -31,7 +31,7 @@ public final class InstrumentOverdue extends CompletedJobJudge<ProcedureFacts> {
     }
 
     private void judge(ProcedureFacts facts, String step, Findings findings) {
-        SortedSet<String> faults = new TreeSet<>();
+        NavigableSet<String> faults = new TreeSet<>();
         facts.marksOf(step).all().forEach(mark -> fault(facts, mark).ifPresent(faults::add));
         if (!faults.isEmpty()) {
             String all = String.join("; ", faults);

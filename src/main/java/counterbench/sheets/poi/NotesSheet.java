@@ -112,7 +112,7 @@ final class NotesSheet {
     static List<String> wrapped(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             if (line.length() > 0 && line.length() + 1 + word.length() > width) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +29,7 @@ final class ChartReader {
             node.refuse("chart", "has no " + String.join(", ", missing), "add it");
             return Optional.empty();
         }
-        String of = keys.get("of").oneOf("sheet", names());
+        String of = there(keys, "of").oneOf("sheet", names());
         return sheets.stream()
                 .filter(s -> s.sheet().equals(of))
                 .findFirst()
@@ -35,21 +37,25 @@ final class ChartReader {
     }
 
     private ChartLayout chart(Map<String, LayoutNode> keys, SheetLayout of) {
-        TreeSet<String> fields = new TreeSet<>(of.fields());
+        Set<String> fields = new TreeSet<>(of.fields());
         return new ChartLayout(
                 ChartLayout.Type.valueOf(
-                        keys.get("type")
+                        there(keys, "type")
                                 .oneOf("type", List.of("bar", "column", "line"))
                                 .toUpperCase(Locale.ROOT)),
-                keys.get("title").text("title"),
+                there(keys, "title").text("title"),
                 of.sheet(),
-                keys.get("categories").oneOf("field", fields),
-                series(keys.get("series"), of, fields),
+                there(keys, "categories").oneOf("field", fields),
+                series(there(keys, "series"), of, fields),
                 place(keys.get("place"), of));
     }
 
-    private static List<String> series(LayoutNode node, SheetLayout of, TreeSet<String> fields) {
-        TreeSet<String> known = new TreeSet<>(fields);
+    private static LayoutNode there(Map<String, LayoutNode> keys, String key) {
+        return Objects.requireNonNull(keys.get(key));
+    }
+
+    private static List<String> series(LayoutNode node, SheetLayout of, Set<String> fields) {
+        Set<String> known = new TreeSet<>(fields);
         known.add(ChartLayout.ROWS);
         List<String> series = new ArrayList<>();
         for (LayoutNode item : node.list()) {

@@ -87,8 +87,8 @@ class WorkbookWriterTest {
         return file;
     }
 
-    private XSSFWorkbook written(Map<String, ?>... rows) throws IOException {
-        return open(write(1000, List.of(), ReportRows.of(List.of(rows))));
+    private XSSFWorkbook written(List<Map<String, ?>> rows) throws IOException {
+        return open(write(1000, List.of(), ReportRows.of(rows)));
     }
 
     private static XSSFWorkbook open(Path file) throws IOException {
@@ -109,21 +109,21 @@ class WorkbookWriterTest {
     }
 
     @Test
-    @SuppressWarnings("unchecked")
     void days_times_and_numbers_are_real_ones() throws IOException {
         try (XSSFWorkbook workbook =
                 written(
-                        Map.of(
-                                "kit",
-                                "K-1",
-                                "day",
-                                LocalDate.of(2026, 3, 5),
-                                "at",
-                                Instant.parse("2026-03-05T20:20:00Z"),
-                                "held",
-                                Quantity.of("3.5"),
-                                "cost",
-                                new BigDecimal("480.00")))) {
+                        List.of(
+                                Map.of(
+                                        "kit",
+                                        "K-1",
+                                        "day",
+                                        LocalDate.of(2026, 3, 5),
+                                        "at",
+                                        Instant.parse("2026-03-05T20:20:00Z"),
+                                        "held",
+                                        Quantity.of("3.5"),
+                                        "cost",
+                                        new BigDecimal("480.00"))))) {
             XSSFSheet sheet = workbook.getSheet("Kits");
             assertThat(sheet.getRow(1).getCell(1).getLocalDateTimeCellValue())
                     .isEqualTo("2026-03-05T00:00:00");
@@ -138,17 +138,17 @@ class WorkbookWriterTest {
     }
 
     @Test
-    @SuppressWarnings("unchecked")
     void text_that_a_spreadsheet_would_run_is_text() throws IOException {
         // CWE-1236; OWASP ASVS 5.0, 1.2.10
         try (XSSFWorkbook workbook =
                 written(
-                        Map.of("kit", "=1+1"),
-                        Map.of("kit", "-5"),
-                        Map.of("kit", "+49"),
-                        Map.of("kit", "@x"),
-                        Map.of("kit", "\t=1"),
-                        Map.of("kit", "00123"))) {
+                        List.of(
+                                Map.of("kit", "=1+1"),
+                                Map.of("kit", "-5"),
+                                Map.of("kit", "+49"),
+                                Map.of("kit", "@x"),
+                                Map.of("kit", "\t=1"),
+                                Map.of("kit", "00123")))) {
             XSSFSheet sheet = workbook.getSheet("Kits");
             for (int i = 1; i <= 4; i++) {
                 Cell cell = sheet.getRow(i).getCell(0);
@@ -161,12 +161,12 @@ class WorkbookWriterTest {
     }
 
     @Test
-    @SuppressWarnings("unchecked")
     void a_number_of_more_digits_than_a_cell_keeps_is_text() throws IOException {
         try (XSSFWorkbook workbook =
                 written(
-                        Map.of("cost", new BigDecimal("1234567890123456.78")),
-                        Map.of("cost", new BigDecimal("1234567890123.45")))) {
+                        List.of(
+                                Map.of("cost", new BigDecimal("1234567890123456.78")),
+                                Map.of("cost", new BigDecimal("1234567890123.45"))))) {
             XSSFSheet sheet = workbook.getSheet("Kits");
             assertThat(sheet.getRow(1).getCell(4).getStringCellValue())
                     .isEqualTo("1234567890123456.78");

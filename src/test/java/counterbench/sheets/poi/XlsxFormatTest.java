@@ -132,7 +132,7 @@ class XlsxFormatTest {
         assertThat(fact(r -> r.createCell(3).setCellValue(123456789012345d)).text("lot"))
                 .isEqualTo("123456789012345");
         assertThat(problem(r -> r.createCell(3).setCellValue(1.5))).contains("keep how");
-        assertThat(problem(r -> r.createCell(3).setCellValue(123456789012345678d)))
+        assertThat(problem(r -> r.createCell(3).setCellValue(123456789012345680d)))
                 .contains("15 digits");
         assertThat(problem(r -> styled(r, 3, "00000").setCellValue(123)))
                 .contains("shown otherwise than it is; format the column as text");
