@@ -8,6 +8,11 @@ import org.springframework.context.annotation.AnnotationConfigApplicationContext
 
 /** Starts the program: arguments in, exit code out. */
 public final class Counterbench {
+    /** Told where to log, the container need not try every log that there is. */
+    private static final String LOG_PROPERTY = "org.apache.commons.logging.LogFactory";
+
+    private static final String LOG = "org.apache.commons.logging.impl.Slf4jLogFactory";
+
     private Counterbench() {}
 
     /** Runs one command, or the shell where no words are given. */
@@ -27,6 +32,7 @@ public final class Counterbench {
      * the same in half as much time again (DEVELOPERS.md has the figures).
      */
     static AnnotationConfigApplicationContext start(Surroundings surroundings) {
+        System.setProperty(LOG_PROPERTY, LOG);
         AnnotationConfigApplicationContext parts = new AnnotationConfigApplicationContext();
         parts.addBeanFactoryPostProcessor(new LazyInitializationBeanFactoryPostProcessor());
         parts.registerBean(Surroundings.class, () -> surroundings);
