@@ -3,10 +3,8 @@ package counterbench.shell;
 import java.io.BufferedReader;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
-import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
-import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -89,20 +87,15 @@ public final class Entrance {
                 new BufferedReader(
                         new InputStreamReader(
                                 new FileInputStream(FileDescriptor.in), StandardCharsets.UTF_8)),
-                writer(FileDescriptor.out),
-                writer(FileDescriptor.err),
+                new ResultWriter(FileDescriptor.out),
+                new ResultWriter(FileDescriptor.err),
                 terminal
                         ? new PlainDesk.View(true, SystemTerminal::width, SystemTerminal::secret)
                         : PlainDesk.View.NONE);
     }
 
-    private static PrintWriter writer(FileDescriptor to) {
-        return new PrintWriter(
-                new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8));
-    }
-
     private Status notEntered(Exception thrown) {
-        PrintWriter err = writer(FileDescriptor.err);
+        PrintWriter err = new ResultWriter(FileDescriptor.err);
         Failure failure = Failure.of(thrown);
         failure.lines().forEach(err::println);
         if (circumstances.session().isDebugging()) {

@@ -72,16 +72,27 @@ public final class Runner {
         Command command = commands.at(words).orElseThrow().command();
         CommandContext context = new CommandContext(input, commands.registry(), desk.out(), desk);
         Status status = Status.of(command.execute(context));
-        if (desk.out().checkError()) {
-            desk.err().println("the results could not be written to the end");
-            return Status.UNUSABLE;
+        return desk.out().checkError() ? notWritten(desk) : status;
+    }
+
+    private static Status notWritten(Desk desk) {
+        if (readerIsGone(desk)) {
+            return Status.INTERRUPTED;
         }
-        return status;
+        desk.err().println("the results could not be written to the end; is the disk full?");
+        return Status.UNUSABLE;
+    }
+
+    private static boolean readerIsGone(Desk desk) {
+        return desk.out() instanceof ResultWriter results && results.isReaderGone();
     }
 
     private Status failed(List<String> words, Throwable thrown, boolean debug, Desk desk) {
         desk.out().flush();
         Failure failure = Failure.of(thrown);
+        if (failure.status() == Status.INTERRUPTED && readerIsGone(desk)) {
+            return Status.INTERRUPTED;
+        }
         failure.lines().forEach(desk.err()::println);
         if (failure.status() == Status.USAGE) {
             desk.err().println(seeAlso(words));

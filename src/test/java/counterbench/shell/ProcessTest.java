@@ -3,6 +3,7 @@ package counterbench.shell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -33,6 +34,10 @@ class ProcessTest {
     }
 
     private Process start(Path err, String... words) throws IOException {
+        return builder(err, words).start();
+    }
+
+    private ProcessBuilder builder(Path err, String... words) {
         List<String> line =
                 new ArrayList<>(
                         List.of(
@@ -45,7 +50,7 @@ class ProcessTest {
         ProcessBuilder builder = new ProcessBuilder(line).redirectError(err.toFile());
         builder.environment().keySet().removeIf(name -> name.startsWith("COUNTERBENCH"));
         builder.environment().put("COUNTERBENCH_HOME", folder.resolve("home").toString());
-        return builder.start();
+        return builder;
     }
 
     @Test
@@ -113,10 +118,19 @@ class ProcessTest {
     }
 
     @Test
-    void results_that_cannot_be_written_do_not_end_with_0() throws Exception {
+    void a_reader_who_has_seen_enough_gets_no_message() throws Exception {
         Process process = start(folder.resolve("err"), "help");
         process.getInputStream().close();
-        assertThat(process.waitFor()).isIn(0, 4);
-        assertThat(Files.readString(folder.resolve("err"))).doesNotContain("\tat ");
+        assertThat(process.waitFor()).isEqualTo(5);
+        assertThat(folder.resolve("err")).isEmptyFile();
+    }
+
+    @Test
+    void results_that_find_no_room_are_a_failure() throws Exception {
+        assumeThat(Path.of("/dev/full")).exists();
+        ProcessBuilder builder = builder(folder.resolve("err"), "help");
+        Process process = builder.redirectOutput(new File("/dev/full")).start();
+        assertThat(process.waitFor()).isEqualTo(4);
+        assertThat(folder.resolve("err")).content().startsWith("the results could not be written");
     }
 }

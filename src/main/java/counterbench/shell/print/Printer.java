@@ -1,5 +1,6 @@
 package counterbench.shell.print;
 
+import counterbench.shared.Interrupted;
 import java.io.PrintWriter;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,11 +21,26 @@ public record Printer(PrintWriter out, boolean screen, int width, Runnable pause
                     case JSON -> new JsonRows(out, columns);
                     case CSV -> new CsvRows(out, columns, screen);
                 };
-        return new Checked(rows, columns.size(), pause);
+        return new Checked(rows, columns.size(), pause, out);
     }
 
-    /** Refuses rows of another length, and stops when asked. */
-    private record Checked(Rows rows, int columns, Runnable pause) implements Rows {
+    /** Refuses rows of another length, and stops when asked or when nobody reads any more. */
+    private static final class Checked implements Rows {
+        private static final int LOOKS_EVERY = 4096;
+
+        private final Rows rows;
+        private final int columns;
+        private final Runnable pause;
+        private final PrintWriter out;
+        private int written;
+
+        Checked(Rows rows, int columns, Runnable pause, PrintWriter out) {
+            this.rows = rows;
+            this.columns = columns;
+            this.pause = pause;
+            this.out = out;
+        }
+
         @Override
         public void add(@Nullable Object... cells) {
             if (cells.length != columns) {
@@ -33,6 +49,10 @@ public record Printer(PrintWriter out, boolean screen, int width, Runnable pause
             }
             pause.run();
             rows.add(cells);
+            written++;
+            if (written % LOOKS_EVERY == 0 && out.checkError()) {
+                throw new Interrupted();
+            }
         }
 
         @Override
