@@ -84,6 +84,7 @@ create table kit_link (
     job_no  integer      not null,
     constraint kit_link_pk primary key (site_no, kit, job_no)
 );
+create index kit_link_job on kit_link (site_no, job_no);
 
 -- The paper's own number of a row; k where the row's table is kept in job order.
 create table fact_ref (

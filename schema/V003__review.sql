@@ -1,10 +1,10 @@
--- What the review keeps: verdicts by job with the moment at which the clock alone changes them, and findings.
--- All of it can be computed again from the facts.
+-- What the review keeps, so that only what was touched is judged again. All of it follows from the facts.
 
+-- Up to where a site is judged. Each refresh adds one to its stamp, so that of two at once one starts again.
 create table review_head (
-    site_no    smallint    not null,
-    number     bigint      not null,
-    terms_hash varchar(64) not null,
+    site_no  smallint    not null,
+    stamp    bigint      not null,
+    version  varchar(64) not null,
     constraint review_head_pk primary key (site_no)
 );
 
@@ -17,7 +17,8 @@ create table touched (
     constraint touched_pk primary key (site_no, number, what, name)
 );
 
--- The jobs (k is a key with line 0) whose outcome the clock alone will change.
+-- Jobs whose outcome changes at a moment though nothing is recorded; k is a key with line 0, and job 0 is what
+-- belongs to no job.
 create table verdict (
     k          bigint                      not null,
     changes_at timestamp(6) with time zone not null,
@@ -25,17 +26,19 @@ create table verdict (
 );
 create index verdict_changes on verdict (changes_at);
 
--- Findings in the order of the job that they belong to; those of no job stand under job_no 0.
+-- Findings in the order of the job that they belong to. Those of no job stand under job 0 and bear the section
+-- that they are judged in, such as part:P or shipment:S.
 create table kept_finding (
-    k             bigint        not null,
-    rule          varchar(40)   not null,
-    campaign      varchar(200),
-    subject_kind  varchar(20)   not null,
-    subject       varchar(200)  not null,
-    part          varchar(200),
-    step          varchar(200),
-    found_month   integer,
-    message       varchar(2000) not null,
-    evidence      varchar(2000) not null,
+    k            bigint         not null,
+    section      varchar(210)   not null,
+    rule         varchar(40)    not null,
+    campaign     varchar(200),
+    subject_kind varchar(20)    not null,
+    subject      varchar(500)   not null,
+    part         varchar(200),
+    step         varchar(200),
+    found_month  integer,
+    message      varchar(20000) not null,
+    evidence     varchar(20000) not null,
     constraint kept_finding_pk primary key (k)
 );

@@ -51,7 +51,8 @@ record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
     Set<String> doubtfulShipments(List<CoreHistory> cores) {
         Set<String> doubtful = new TreeSet<>();
         for (Acknowledgement row : file.acknowledgements()) {
-            if (cores.stream().noneMatch(core -> fits(row, core))) {
+            boolean ofShipment = row.core() == null && row.serial() == null;
+            if (!ofShipment && cores.stream().noneMatch(core -> fits(row, core))) {
                 doubtful.add(row.shipment());
             }
         }

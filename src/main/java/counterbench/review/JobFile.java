@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * Everything that concerns one job, cut at the moment of the review: facts that happened later are
  * not in it.
  *
+ * @param no the job's number in keys
  * @param name the job's name
  * @param job the job; null where paper names one that does not count, or not yet
  * @param vehicle the vehicle's line on the campaign's list, if it is listed
@@ -25,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param credits credits that name one of its claims
  */
 public record JobFile(
+        int no,
         String name,
         @Nullable Job job,
         List<Issue> issues,

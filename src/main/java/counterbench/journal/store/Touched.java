@@ -1,11 +1,14 @@
 package counterbench.journal.store;
 
+import static counterbench.db.generated.Tables.SITE;
 import static counterbench.db.generated.Tables.TOUCHED;
 
 import counterbench.campaign.Vehicle;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jooq.DSLContext;
@@ -28,6 +31,7 @@ final class Touched {
         PART,
         VIN,
         CORE,
+        SERIAL,
         SHIPMENT,
         CLAIM,
         CREDIT,
@@ -80,7 +84,10 @@ final class Touched {
             }
             case ACKNOWLEDGEMENTS -> {
                 add(What.CORE, row.text("core"));
+                add(What.SERIAL, row.text("serial"));
                 add(What.SHIPMENT, row.text("shipment"));
+                // A row that names neither speaks of every core of the shipment.
+                all |= row.text("core") == null && row.text("serial") == null;
             }
             case CREDITS -> {
                 add(What.CLAIM, row.text("claim"));
@@ -114,21 +121,40 @@ final class Touched {
             things.clear();
             things.add(new Thing(What.ALL, ""));
         }
-        var insert =
-                sql.batch(
+        if (things.isEmpty()) {
+            return;
+        }
+        List<Object[]> rows = new ArrayList<>();
+        things.forEach(t -> rows.add(row(siteNo, number, t)));
+        for (short other : otherSites(sql, siteNo)) {
+            things.stream()
+                    .filter(t -> t.what() == What.ALL || t.what() == What.VIN)
+                    .forEach(t -> rows.add(row(other, number, t)));
+        }
+        sql.batch(
                         sql.insertInto(
                                         TOUCHED,
                                         TOUCHED.SITE_NO,
                                         TOUCHED.NUMBER,
                                         TOUCHED.WHAT,
                                         TOUCHED.NAME)
-                                .values((Short) null, null, null, null));
-        if (things.isEmpty()) {
-            return;
-        }
-        for (Thing thing : things) {
-            insert = insert.bind((short) siteNo, number, thing.what().word(), thing.name());
-        }
-        insert.execute();
+                                .values((Short) null, null, null, null)
+                                .onConflict(
+                                        TOUCHED.SITE_NO, TOUCHED.NUMBER, TOUCHED.WHAT, TOUCHED.NAME)
+                                .doNothing())
+                .bind(rows.toArray(Object[][]::new))
+                .execute();
+    }
+
+    private static Object[] row(int siteNo, long number, Thing thing) {
+        return new Object[] {(short) siteNo, number, thing.what().word(), thing.name()};
+    }
+
+    /** A vehicle may have been done at another site, too. */
+    private static List<Short> otherSites(DSLContext sql, int siteNo) {
+        return sql.select(SITE.SITE_NO)
+                .from(SITE)
+                .where(SITE.SITE_NO.ne((short) siteNo))
+                .fetch(SITE.SITE_NO);
     }
 }

@@ -1,6 +1,7 @@
 package counterbench.review.store;
 
 import counterbench.campaign.Vehicle;
+import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -86,13 +87,14 @@ final class JobFiles {
         List<Use> uses = withOnlyCore(list(rows, FactKind.USES, reader::use), cores);
         JobFile file =
                 new JobFile(
+                        rows.jobNo(),
                         name(rows),
                         job,
                         issues,
                         uses,
                         list(rows, FactKind.MARKS, reader::mark),
                         cores,
-                        list(rows, FactKind.ACKNOWLEDGEMENTS, reader::acknowledgement),
+                        acknowledgements(rows, cores),
                         keyed(rows, FactKind.CLAIMS).stream()
                                 .flatMap(k -> reader.claim(k.address(), k.row()).stream())
                                 .toList(),
@@ -136,6 +138,13 @@ final class JobFiles {
                     .ifPresent(facts::add);
         }
         return facts;
+    }
+
+    private List<Acknowledgement> acknowledgements(JobRows.Rows rows, List<CoreEvent> cores) {
+        List<Acknowledgement> all =
+                new ArrayList<>(list(rows, FactKind.ACKNOWLEDGEMENTS, reader::acknowledgement));
+        all.addAll(siteFacts.ofWholeShipments(cores));
+        return all;
     }
 
     private List<Keyed> keyed(JobRows.Rows rows, FactKind kind) {
@@ -242,6 +251,6 @@ final class JobFiles {
                         events,
                         counts,
                         ends);
-        return new Component(jobs, facts, nextFact);
+        return new Component(jobs, List.copyOf(named), facts, nextFact);
     }
 }

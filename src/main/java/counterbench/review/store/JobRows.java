@@ -130,8 +130,8 @@ final class JobRows implements AutoCloseable {
 
     private ResultQuery<? extends Record> acknowledgements(DSLContext sql, Condition same) {
         return sql.select(first(CORE_TAG.JOB_NO, ACKNOWLEDGEMENTS_FACT))
-                .from(ACKNOWLEDGEMENTS_FACT)
-                .join(CORE_TAG)
+                .from(CORE_TAG)
+                .join(ACKNOWLEDGEMENTS_FACT)
                 .on(CORE_TAG.SITE_NO.eq(ACKNOWLEDGEMENTS_FACT.SITE_NO).and(same))
                 .where(inRange(CORE_TAG.SITE_NO, CORE_TAG.JOB_NO))
                 .orderBy(CORE_TAG.JOB_NO, ACKNOWLEDGEMENTS_FACT.BATCH, ACKNOWLEDGEMENTS_FACT.LINE);

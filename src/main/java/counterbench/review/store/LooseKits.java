@@ -8,6 +8,7 @@ import counterbench.facts.FactKind;
 import counterbench.journal.store.FactTable;
 import counterbench.review.Component;
 import counterbench.stock.Kit;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -33,6 +34,17 @@ final class LooseKits {
 
     /** Gives each such kit as a component of its own. */
     void each(DSLContext sql, int siteNo, Consumer<Component> components) {
+        Set<String> named = new HashSet<>();
+        eachReceived(sql, siteNo, DSL.noCondition(), named, components);
+        onlyNamedByEvents(sql, siteNo, siteFacts.kitsWithEvents(), named, components);
+    }
+
+    private void eachReceived(
+            DSLContext sql,
+            int siteNo,
+            Condition which,
+            Set<String> named,
+            Consumer<Component> components) {
         Condition linked =
                 DSL.exists(
                         DSL.selectOne()
@@ -40,14 +52,30 @@ final class LooseKits {
                                 .where(
                                         KIT_LINK.SITE_NO.eq(KITS_FACT.SITE_NO),
                                         KIT_LINK.KIT.eq(KITS_FACT.KIT)));
-        Set<String> named = new HashSet<>();
         KeyRuns.each(
                 sql.selectFrom(KITS_FACT)
-                        .where(KITS_FACT.SITE_NO.eq((short) siteNo).and(DSL.not(linked)))
+                        .where(KITS_FACT.SITE_NO.eq((short) siteNo).and(which).and(DSL.not(linked)))
                         .orderBy(KITS_FACT.KIT),
                 r -> r.getKit(),
                 rows -> named.add(give(rows, components)));
-        onlyNamedByEvents(sql, siteNo, named, components);
+    }
+
+    /** Gives those of some kits. */
+    void of(
+            DSLContext sql,
+            int siteNo,
+            Collection<String> serials,
+            Consumer<Component> components) {
+        Set<String> named = new HashSet<>();
+        Chunks.each(
+                serials,
+                some -> eachReceived(sql, siteNo, KITS_FACT.KIT.in(some), named, components));
+        onlyNamedByEvents(
+                sql,
+                siteNo,
+                siteFacts.kitsWithEvents().stream().filter(serials::contains).toList(),
+                named,
+                components);
     }
 
     private String give(List<KitsFactRecord> rows, Consumer<Component> components) {
@@ -62,8 +90,12 @@ final class LooseKits {
     }
 
     private void onlyNamedByEvents(
-            DSLContext sql, int siteNo, Set<String> done, Consumer<Component> components) {
-        for (String serial : siteFacts.kitsWithEvents()) {
+            DSLContext sql,
+            int siteNo,
+            List<String> serials,
+            Set<String> done,
+            Consumer<Component> components) {
+        for (String serial : serials) {
             boolean ofJob =
                     sql.fetchExists(
                             KIT_LINK,

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 
@@ -24,10 +25,44 @@ final class SharedKits {
     /** Reads the kits that more than one job of the site names. */
     static SharedKits of(DSLContext sql, int siteNo) {
         SharedKits shared = new SharedKits();
+        shared.joinSharing(sql, siteNo, DSL.noCondition());
+        return shared;
+    }
+
+    /** Reads the kits that any of some jobs names and another job, too, and theirs, and so on. */
+    static SharedKits of(DSLContext sql, int siteNo, Set<Integer> jobNos) {
+        Set<String> kits = new TreeSet<>();
+        Set<Integer> jobs = new TreeSet<>(jobNos);
+        int before;
+        do {
+            before = jobs.size();
+            kits.addAll(Chunks.fetch(jobs, some -> kitsOf(sql, siteNo, some)));
+            jobs.addAll(Chunks.fetch(kits, some -> jobsOf(sql, siteNo, some)));
+        } while (jobs.size() > before);
+        SharedKits shared = new SharedKits();
+        Chunks.each(kits, some -> shared.joinSharing(sql, siteNo, KIT_LINK.KIT.in(some)));
+        return shared;
+    }
+
+    private static List<String> kitsOf(DSLContext sql, int siteNo, List<Integer> jobNos) {
+        return sql.select(KIT_LINK.KIT)
+                .from(KIT_LINK)
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.JOB_NO.in(jobNos))
+                .fetch(KIT_LINK.KIT);
+    }
+
+    private static List<Integer> jobsOf(DSLContext sql, int siteNo, List<String> kits) {
+        return sql.select(KIT_LINK.JOB_NO)
+                .from(KIT_LINK)
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(kits))
+                .fetch(KIT_LINK.JOB_NO);
+    }
+
+    private void joinSharing(DSLContext sql, int siteNo, Condition which) {
         var several =
                 DSL.select(KIT_LINK.KIT)
                         .from(KIT_LINK)
-                        .where(KIT_LINK.SITE_NO.eq((short) siteNo))
+                        .where(KIT_LINK.SITE_NO.eq((short) siteNo).and(which))
                         .groupBy(KIT_LINK.KIT)
                         .having(DSL.count().gt(1));
         sql.select(KIT_LINK.KIT, KIT_LINK.JOB_NO)
@@ -36,8 +71,7 @@ final class SharedKits {
                 .orderBy(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .fetchGroups(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .values()
-                .forEach(shared::join);
-        return shared;
+                .forEach(this::join);
     }
 
     private void join(List<Integer> jobNos) {

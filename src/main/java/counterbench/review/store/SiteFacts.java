@@ -10,6 +10,7 @@ import counterbench.campaign.Packs;
 import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.cores.Acknowledgement;
+import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.FactTable;
@@ -46,6 +47,7 @@ final class SiteFacts {
     private final FactReader reader;
     private final Packs packs;
     private final List<Receipt> receipts;
+    private final List<Acknowledgement> ofWholeShipments;
     private final List<StockEvent> looseEvents = new ArrayList<>();
     private final List<Count> looseCounts = new ArrayList<>();
     private final Map<String, List<StockEvent>> eventsOfKit = new HashMap<>();
@@ -58,6 +60,14 @@ final class SiteFacts {
         this.reader = reader;
         this.packs = packs;
         this.receipts = read(FactKind.RECEIPTS, DSL.noCondition(), reader::receipt);
+        this.ofWholeShipments =
+                read(
+                        FactKind.ACKNOWLEDGEMENTS,
+                        ACKNOWLEDGEMENTS_FACT
+                                .CORE
+                                .isNull()
+                                .and(ACKNOWLEDGEMENTS_FACT.SERIAL.isNull()),
+                        reader::acknowledgement);
         read(FactKind.MOVES, DSL.noCondition(), reader::event).forEach(this::add);
         read(FactKind.COUNTS, DSL.noCondition(), reader::count).forEach(this::add);
     }
@@ -94,6 +104,15 @@ final class SiteFacts {
     private <T> Optional<T> read(
             FactTable table, Record row, BiFunction<Address, FactRow, Optional<T>> reading) {
         return visible.address(table, row).flatMap(a -> reading.apply(a, table.row(row)));
+    }
+
+    /**
+     * The return centre's rows that speak of whole shipments, for those that some core events name.
+     */
+    List<Acknowledgement> ofWholeShipments(List<CoreEvent> events) {
+        return ofWholeShipments.stream()
+                .filter(row -> events.stream().anyMatch(e -> row.shipment().equals(e.shipment())))
+                .toList();
     }
 
     List<Receipt> receipts() {
@@ -232,6 +251,8 @@ final class SiteFacts {
                                                                         CORE_TAG.SERIAL.eq(
                                                                                 ACKNOWLEDGEMENTS_FACT
                                                                                         .SERIAL)))));
-        return read(FactKind.ACKNOWLEDGEMENTS, DSL.not(known), reader::acknowledgement);
+        return read(FactKind.ACKNOWLEDGEMENTS, DSL.not(known), reader::acknowledgement).stream()
+                .filter(row -> row.core() != null || row.serial() != null)
+                .toList();
     }
 }

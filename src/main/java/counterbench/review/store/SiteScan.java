@@ -13,15 +13,16 @@ import counterbench.stock.Count;
 import counterbench.stock.LedgerFacts;
 import java.sql.Connection;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One reading of a site, as of a moment and as known at an entry: its components one after the
@@ -42,11 +43,22 @@ public final class SiteScan implements AutoCloseable {
     private final LooseKits looseKits;
     private final ShipmentReader shipmentReader;
     private final SharedKits shared;
+    private final Optional<Instant> nextSiteFact;
 
     /**
      * @param known the entry that was the newest; facts of later ones are not read
      */
     public SiteScan(Store store, Site site, Instant asOf, long known) {
+        this(store, site, asOf, known, null);
+    }
+
+    /** A reading that will ask for some jobs only, so that nothing is read for the others. */
+    static SiteScan ofJobs(Store store, Site site, Instant asOf, Set<Integer> jobNos) {
+        return new SiteScan(store, site, asOf, ReviewSite.NEWEST, jobNos);
+    }
+
+    private SiteScan(
+            Store store, Site site, Instant asOf, long known, @Nullable Set<Integer> jobNos) {
         this.store = store;
         this.site = site;
         this.horizon = new Horizon(site, asOf);
@@ -55,15 +67,19 @@ public final class SiteScan implements AutoCloseable {
         AllPosted posted = new AllPosted(sql, site.no(), known);
         Visible visible = new Visible(posted);
         FactReader reader = new FactReader(horizon);
-        TermsReader termsReader = new TermsReader(sql, site, visible, horizon);
+        TermsReader termsReader = new TermsReader(sql, site, visible, horizon, jobNos);
         this.siteFacts = new SiteFacts(sql, site, visible, reader, termsReader.packs());
         this.terms = termsReader.terms(siteFacts.receipts());
-        this.shared = SharedKits.of(sql, site.no());
+        this.shared =
+                jobNos == null
+                        ? SharedKits.of(sql, site.no())
+                        : SharedKits.of(sql, site.no(), jobNos);
         this.files =
                 new JobFiles(
                         visible, reader, horizon, siteFacts, terms, termsReader.sameVehicles());
         this.shipmentReader = new ShipmentReader(sql, site, visible, reader);
         this.looseKits = new LooseKits(siteFacts, files, visible, reader);
+        this.nextSiteFact = horizon.takeNext();
     }
 
     /** What holds for all jobs. */
@@ -116,21 +132,33 @@ public final class SiteScan implements AutoCloseable {
     }
 
     /** Gives the components of some jobs. */
-    public void of(SortedSet<Integer> jobNos, Consumer<Component> components) {
+    public void of(Collection<Integer> jobNos, Consumer<Component> components) {
         SortedSet<Integer> wanted = new TreeSet<>();
         jobNos.forEach(no -> wanted.addAll(shared.groupOf(no)));
-        List<Integer> rest = new ArrayList<>(wanted);
-        int i = 0;
-        while (i < rest.size()) {
-            int from = rest.get(i);
-            int to = from;
-            while (i + 1 < rest.size() && rest.get(i + 1) == to + 1) {
-                to = rest.get(++i);
-            }
-            scan(from, to, components);
-            i++;
-        }
+        Ranges.of(wanted).forEach(run -> scan(run.from(), run.to(), components));
         giveRest(components);
+    }
+
+    /** The numbers of the jobs in a job's component. */
+    SortedSet<Integer> togetherWith(int jobNo) {
+        return shared.groupOf(jobNo);
+    }
+
+    /**
+     * When the first fact happens that belongs to no job and was left out because it lies ahead.
+     */
+    Optional<Instant> nextSiteFact() {
+        return nextSiteFact;
+    }
+
+    /** Gives kits that no job names, of those serials. */
+    void looseKits(Collection<String> serials, Consumer<Component> components) {
+        looseKits.of(sql, site.no(), serials, components);
+    }
+
+    /** jOOQ on the connection that it reads by. */
+    DSLContext sql() {
+        return sql;
     }
 
     /** Components whose last job turned out to have no rows. */

@@ -31,8 +31,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Record;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads what holds for all jobs of a site. Of jobs and cores it keeps only those that share VIN or
@@ -44,8 +50,18 @@ final class TermsReader {
     private final Visible visible;
     private final Horizon horizon;
     private final Packs packs;
+    private final @Nullable Set<Integer> jobNos;
 
-    TermsReader(DSLContext sql, Site site, Visible visible, Horizon horizon) {
+    /**
+     * @param jobNos the jobs whose VINs and serials matter; null for all
+     */
+    TermsReader(
+            DSLContext sql,
+            Site site,
+            Visible visible,
+            Horizon horizon,
+            @Nullable Set<Integer> jobNos) {
+        this.jobNos = jobNos;
         this.sql = sql;
         this.site = site;
         this.visible = visible;
@@ -139,28 +155,48 @@ final class TermsReader {
     /** Serials that the site's removed cores share, read in the order of the index on serials. */
     private Map<String, Set<String>> serialTwins() {
         Map<String, Set<String>> twins = new TreeMap<>();
-        var several =
-                org.jooq
-                        .impl
-                        .DSL
-                        .select(CORE_TAG.SERIAL)
-                        .from(CORE_TAG)
-                        .where(CORE_TAG.SITE_NO.eq((short) site.no()))
-                        .groupBy(CORE_TAG.SERIAL)
-                        .having(org.jooq.impl.DSL.count().gt(1));
-        sql.select(CORE_TAG.SERIAL, CORE_TAG.CORE, CORE_TAG.JOB_NO)
-                .from(CORE_TAG)
-                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.SERIAL.in(several))
-                .fetch()
-                .forEach(
-                        r -> {
-                            if (isRemoved(r.value2(), r.value3())) {
-                                twins.computeIfAbsent(r.value1(), s -> new HashSet<>())
-                                        .add(r.value2());
-                            }
-                        });
+        if (jobNos == null) {
+            addTwins(CORE_TAG.SERIAL.in(sharedSerials()), twins);
+        } else {
+            Chunks.each(jobNos, some -> addTwins(CORE_TAG.SERIAL.in(serialsOf(some)), twins));
+        }
         twins.values().removeIf(cores -> cores.size() < 2);
         return twins;
+    }
+
+    private Select<Record1<String>> sharedSerials() {
+        return DSL.select(CORE_TAG.SERIAL)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()))
+                .groupBy(CORE_TAG.SERIAL)
+                .having(DSL.count().gt(1));
+    }
+
+    private List<String> serialsOf(List<Integer> some) {
+        return sql.select(CORE_TAG.SERIAL)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.JOB_NO.in(some))
+                .fetch(CORE_TAG.SERIAL);
+    }
+
+    private void addTwins(Condition which, Map<String, Set<String>> twins) {
+        sql.select(CORE_TAG.SERIAL, CORE_TAG.CORE, CORE_TAG.JOB_NO)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()).and(which))
+                .fetchGroups(CORE_TAG.SERIAL)
+                .forEach(
+                        (serial, cores) -> {
+                            if (cores.size() > 1) {
+                                twins.put(serial, removedOf(cores));
+                            }
+                        });
+    }
+
+    private Set<String> removedOf(List<? extends Record> cores) {
+        return cores.stream()
+                .filter(r -> isRemoved(r.get(CORE_TAG.CORE), r.get(CORE_TAG.JOB_NO)))
+                .map(r -> r.get(CORE_TAG.CORE))
+                .collect(Collectors.toSet());
     }
 
     private boolean isRemoved(String core, int jobNo) {
@@ -190,10 +226,26 @@ final class TermsReader {
                 .forEach(r -> sites.put(r.value1().intValue(), r.value2()));
         Map<String, List<SameVehicle>> all = new HashMap<>();
         KeyRuns.each(
-                sql.selectFrom(JOBS_FACT).orderBy(JOBS_FACT.VIN_KEY),
+                sql.selectFrom(JOBS_FACT).where(vinsThatMatter()).orderBy(JOBS_FACT.VIN_KEY),
                 r -> r.getVinKey(),
                 rows -> addVehicle(rows, sites, all));
         return all;
+    }
+
+    private Condition vinsThatMatter() {
+        if (jobNos == null) {
+            return DSL.noCondition();
+        }
+        Set<String> vins =
+                new HashSet<>(
+                        Chunks.fetch(
+                                jobNos,
+                                some ->
+                                        sql.select(JOBS_FACT.VIN_KEY)
+                                                .from(JOBS_FACT)
+                                                .where(Ranges.of(JOBS_FACT.K, site.no(), some))
+                                                .fetch(JOBS_FACT.VIN_KEY)));
+        return JOBS_FACT.VIN_KEY.in(vins);
     }
 
     private void addVehicle(

@@ -1,0 +1,124 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.CLAIMS_FACT;
+import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.JOBS_FACT;
+import static counterbench.db.generated.Tables.JOB_NAME;
+import static counterbench.db.generated.Tables.KIT_LINK;
+import static counterbench.db.generated.Tables.VERDICT;
+
+import counterbench.db.JobKey;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+
+/** Finds the jobs that must be judged again; 0 stands for what belongs to no job. */
+final class DirtyJobs {
+    private final DSLContext sql;
+    private final int siteNo;
+    private final Set<Integer> found = new TreeSet<>();
+
+    private DirtyJobs(DSLContext sql, int siteNo) {
+        this.sql = sql;
+        this.siteNo = siteNo;
+    }
+
+    static Set<Integer> of(DSLContext sql, int siteNo, TouchedThings touched, Instant now) {
+        DirtyJobs dirty = new DirtyJobs(sql, siteNo);
+        dirty.named(touched.names("job"));
+        dirty.withKits(touched.names("kit"));
+        dirty.ofVehicles(touched.names("vin"));
+        dirty.ofCores(CORE_TAG.CORE, touched.names("core"));
+        dirty.ofCores(CORE_TAG.SERIAL, touched.names("serial"));
+        dirty.ofClaims(touched.names("claim"));
+        dirty.due(now);
+        dirty.withSameSerials();
+        return dirty.found;
+    }
+
+    private <T> void add(Collection<T> names, Function<List<T>, List<Integer>> jobNos) {
+        Chunks.each(names, some -> found.addAll(jobNos.apply(some)));
+    }
+
+    private void named(Set<String> jobs) {
+        add(
+                jobs,
+                some ->
+                        sql.select(JOB_NAME.JOB_NO)
+                                .from(JOB_NAME)
+                                .where(JOB_NAME.SITE_NO.eq((short) siteNo), JOB_NAME.JOB.in(some))
+                                .fetch(JOB_NAME.JOB_NO));
+    }
+
+    private void withKits(Set<String> kits) {
+        add(
+                kits,
+                some ->
+                        sql.select(KIT_LINK.JOB_NO)
+                                .from(KIT_LINK)
+                                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(some))
+                                .fetch(KIT_LINK.JOB_NO));
+    }
+
+    private void ofVehicles(Set<String> vins) {
+        add(
+                vins,
+                some ->
+                        sql.select(JOBS_FACT.K)
+                                .from(JOBS_FACT)
+                                .where(
+                                        JOBS_FACT.VIN_KEY.in(some),
+                                        JOBS_FACT.SITE_NO.eq((short) siteNo))
+                                .fetch(r -> JobKey.jobNo(r.value1())));
+    }
+
+    private void ofCores(Field<String> by, Set<String> names) {
+        add(
+                names,
+                some ->
+                        sql.select(CORE_TAG.JOB_NO)
+                                .from(CORE_TAG)
+                                .where(CORE_TAG.SITE_NO.eq((short) siteNo), by.in(some))
+                                .fetch(CORE_TAG.JOB_NO));
+    }
+
+    private void ofClaims(Set<String> claims) {
+        add(
+                claims,
+                some ->
+                        sql.select(CLAIMS_FACT.K)
+                                .from(CLAIMS_FACT)
+                                .where(
+                                        CLAIMS_FACT.SITE_NO.eq((short) siteNo),
+                                        CLAIMS_FACT.CLAIM.in(some))
+                                .fetch(r -> JobKey.jobNo(r.value1())));
+    }
+
+    private void due(Instant now) {
+        sql.select(VERDICT.K)
+                .from(VERDICT)
+                .where(
+                        VERDICT.CHANGES_AT.le(now),
+                        VERDICT.K.between(JobKey.firstOf(siteNo), JobKey.lastOf(siteNo)))
+                .forEach(r -> found.add(JobKey.jobNo(r.value1())));
+    }
+
+    private void withSameSerials() {
+        List<String> serials =
+                Chunks.fetch(
+                        Set.copyOf(found),
+                        some ->
+                                sql.select(CORE_TAG.SERIAL)
+                                        .from(CORE_TAG)
+                                        .where(
+                                                CORE_TAG.SITE_NO.eq((short) siteNo),
+                                                CORE_TAG.JOB_NO.in(some))
+                                        .fetch(CORE_TAG.SERIAL));
+        ofCores(CORE_TAG.SERIAL, Set.copyOf(serials));
+    }
+}

@@ -1,0 +1,237 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.ACKNOWLEDGEMENTS_FACT;
+import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.ISSUES_FACT;
+import static counterbench.db.generated.Tables.USES_FACT;
+
+import counterbench.cores.ShipmentFacts;
+import counterbench.db.JobKey;
+import counterbench.db.Store;
+import counterbench.judgement.Finding;
+import counterbench.judgement.Findings;
+import counterbench.review.Component;
+import counterbench.review.JobFile;
+import counterbench.review.JudgeComponent;
+import counterbench.review.JudgeSite;
+import counterbench.review.JudgedComponent;
+import counterbench.shared.Site;
+import counterbench.stock.Account;
+import counterbench.stock.Ledger;
+import counterbench.stock.Move;
+import counterbench.stock.StoreTimeline;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.LongConsumer;
+import java.util.stream.Collectors;
+import org.jooq.DSLContext;
+
+/** Judges all of a site or a part of it, and sorts what is found by where it is kept. */
+final class Judging {
+    private static final int MOST_JOBS_OF_A_PART = 2_000;
+
+    private final Store store;
+    private final Site site;
+    private final Instant asOf;
+    private final LongConsumer progress;
+    private Outcome outcome = new Outcome();
+    private final List<Move> storeMoves = new ArrayList<>();
+    private final Set<String> doubtful = new TreeSet<>();
+    private long judgedJobs;
+
+    Judging(Store store, Site site, Instant asOf, LongConsumer progress) {
+        this.store = store;
+        this.site = site;
+        this.asOf = asOf;
+        this.progress = progress;
+    }
+
+    Outcome outcome() {
+        return outcome;
+    }
+
+    long judgedJobs() {
+        return judgedJobs;
+    }
+
+    /** Every finding, in the order of finding. */
+    List<Finding> findings() {
+        return outcome.findings().stream().map(Outcome.Placed::finding).toList();
+    }
+
+    /** Judges everything as of the moment and as known now. */
+    void all() {
+        try (SiteScan scan = new SiteScan(store, site, asOf, ReviewSite.NEWEST)) {
+            all(scan);
+        }
+    }
+
+    /** Judges everything that a scan gives. */
+    void all(SiteScan scan) {
+        begin();
+        outcome.replaceAll();
+        JudgeComponent judge = new JudgeComponent(site, scan.terms(), asOf);
+        scan.all(c -> take(judge.judge(c)));
+        storeMoves.addAll(Ledger.of(scan.storeOnly()).moves());
+        StoreTimeline.ofAll(storeMoves, scan.looseCounts()).values().forEach(this::takePart);
+        credits(scan);
+        doubtful.addAll(scan.shipmentsWithUnknownCores());
+        shipments(scan, doubtful);
+        scan.nextSiteFact().ifPresent(moment -> outcome.changesAt(0, moment));
+    }
+
+    private void begin() {
+        outcome = new Outcome();
+        storeMoves.clear();
+        doubtful.clear();
+        judgedJobs = 0;
+    }
+
+    private void take(JudgedComponent judged) {
+        storeMoves.addAll(
+                judged.ledger().moves().stream().filter(m -> m.touches(Account.STORE)).toList());
+        doubtful.addAll(judged.doubtfulShipments());
+        Component component = judged.component();
+        if (component.jobs().isEmpty()) {
+            takeLooseKit(judged);
+            return;
+        }
+        int first = component.jobs().get(0).no();
+        for (JobFile file : component.jobs()) {
+            outcome.replaceJob(file.no());
+            outcome.add(file.no(), judged.findings().getOrDefault(file.name(), List.of()));
+        }
+        outcome.add(first, judged.ofKits());
+        judged.changesAt().ifPresent(moment -> outcome.changesAt(first, moment));
+        judgedJobs += component.jobs().size();
+        progress.accept(judgedJobs);
+    }
+
+    private void takeLooseKit(JudgedComponent judged) {
+        Component component = judged.component();
+        component.kits().forEach(kit -> outcome.add("kit:" + kit, judged.ofKits()));
+        judged.changesAt().ifPresent(moment -> outcome.changesAt(0, moment));
+    }
+
+    private void takePart(StoreTimeline timeline) {
+        Findings findings = new Findings();
+        JudgeSite.store(site, List.of(timeline), findings);
+        outcome.add("part:" + timeline.part(), findings.found());
+    }
+
+    private void credits(SiteScan scan) {
+        Findings findings = new Findings();
+        scan.eachCreditOfNoClaim(credit -> JudgeSite.credit(credit, findings));
+        outcome.add("credits", findings.found());
+    }
+
+    private void shipments(SiteScan scan, Collection<String> names) {
+        for (ShipmentFacts facts : scan.shipments(names)) {
+            Findings findings = new Findings();
+            JudgeSite.shipment(facts, findings);
+            outcome.add("shipment:" + facts.shipment(), findings.found());
+        }
+    }
+
+    /**
+     * Judges some jobs, and what else was touched.
+     *
+     * @return false if so many jobs share a touched part that all should be judged
+     */
+    boolean some(Set<Integer> dirty, TouchedThings touched) {
+        begin();
+        Set<Integer> ofParts = store.read(sql -> jobsTouching(sql, touched.names("part")));
+        if (ofParts.size() > MOST_JOBS_OF_A_PART) {
+            return false;
+        }
+        Set<Integer> wanted = new TreeSet<>(dirty);
+        wanted.addAll(ofParts);
+        try (SiteScan scan = SiteScan.ofJobs(store, site, asOf, wanted)) {
+            JudgeComponent judge = new JudgeComponent(site, scan.terms(), asOf);
+            wanted.forEach(outcome::replaceJob);
+            scan.of(wanted, c -> take(judge.judge(c)));
+            someParts(scan, touched.names("part"));
+            looseKits(scan, judge, touched.names("kit"));
+            if (!touched.names("credit").isEmpty() || !touched.names("claim").isEmpty()) {
+                outcome.replaceSection("credits");
+                credits(scan);
+            }
+            someShipments(scan, touched);
+        }
+        return true;
+    }
+
+    private Set<Integer> jobsTouching(DSLContext sql, Set<String> parts) {
+        Set<Integer> jobNos = new TreeSet<>();
+        Chunks.each(
+                parts,
+                some -> {
+                    sql.select(ISSUES_FACT.K)
+                            .from(ISSUES_FACT)
+                            .where(
+                                    ISSUES_FACT.K.between(
+                                            JobKey.firstOf(site.no()), JobKey.lastOf(site.no())),
+                                    ISSUES_FACT.PART.in(some))
+                            .forEach(r -> jobNos.add(JobKey.jobNo(r.value1())));
+                    sql.select(USES_FACT.K)
+                            .from(USES_FACT)
+                            .where(
+                                    USES_FACT.K.between(
+                                            JobKey.firstOf(site.no()), JobKey.lastOf(site.no())),
+                                    USES_FACT.CONDITION_WORD.eq("put-back"),
+                                    USES_FACT.PART.in(some))
+                            .forEach(r -> jobNos.add(JobKey.jobNo(r.value1())));
+                });
+        return jobNos;
+    }
+
+    private void someParts(SiteScan scan, Set<String> parts) {
+        if (parts.isEmpty()) {
+            return;
+        }
+        parts.forEach(part -> outcome.replaceSection("part:" + part));
+        storeMoves.addAll(Ledger.of(scan.storeOnly()).moves());
+        StoreTimeline.ofAll(storeMoves, scan.looseCounts()).values().stream()
+                .filter(timeline -> parts.contains(timeline.part()))
+                .forEach(this::takePart);
+    }
+
+    private void looseKits(SiteScan scan, JudgeComponent judge, Set<String> kits) {
+        kits.forEach(kit -> outcome.replaceSection("kit:" + kit));
+        scan.looseKits(kits, c -> take(judge.judge(c)));
+    }
+
+    private void someShipments(SiteScan scan, TouchedThings touched) {
+        Set<String> shipments = new TreeSet<>(touched.names("shipment"));
+        shipments.addAll(doubtful);
+        Chunks.each(
+                touched.names("core"),
+                cores -> shipments.addAll(shipmentsNaming(scan.sql(), cores)));
+        shipments.forEach(s -> outcome.replaceSection("shipment:" + s));
+        shipments(scan, shipments);
+    }
+
+    private Set<String> shipmentsNaming(DSLContext sql, List<String> cores) {
+        List<String> serials =
+                sql.select(CORE_TAG.SERIAL)
+                        .from(CORE_TAG)
+                        .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.CORE.in(cores))
+                        .fetch(CORE_TAG.SERIAL);
+        return sql
+                .select(ACKNOWLEDGEMENTS_FACT.SHIPMENT)
+                .from(ACKNOWLEDGEMENTS_FACT)
+                .where(
+                        ACKNOWLEDGEMENTS_FACT.SITE_NO.eq((short) site.no()),
+                        ACKNOWLEDGEMENTS_FACT
+                                .CORE
+                                .in(cores)
+                                .or(ACKNOWLEDGEMENTS_FACT.SERIAL.in(serials)))
+                .fetch(ACKNOWLEDGEMENTS_FACT.SHIPMENT)
+                .stream()
+                .collect(Collectors.toSet());
+    }
+}

@@ -1,0 +1,148 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.KEPT_FINDING;
+import static counterbench.db.generated.Tables.VERDICT;
+
+import counterbench.db.JobKey;
+import counterbench.db.generated.tables.records.KeptFindingRecord;
+import counterbench.judgement.Finding;
+import counterbench.judgement.Rule;
+import counterbench.judgement.Subject;
+import counterbench.judgement.SubjectKind;
+import counterbench.shared.Site;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import org.jooq.Condition;
+import org.jooq.DSLContext;
+import org.jooq.Field;
+import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
+
+/** Findings and moments as they are kept. */
+final class KeptFindings {
+    private static final int CHUNK = 1_000;
+
+    private KeptFindings() {}
+
+    /** Every kept finding of a site. */
+    static List<Finding> all(DSLContext sql, Site site) {
+        List<Finding> findings = new ArrayList<>();
+        sql.selectFrom(KEPT_FINDING)
+                .where(ofSite(KEPT_FINDING.K, site.no()))
+                .orderBy(KEPT_FINDING.K)
+                .forEach(r -> findings.add(finding(site, r)));
+        return findings;
+    }
+
+    private static Condition ofSite(Field<Long> key, int siteNo) {
+        return key.between(JobKey.firstOf(siteNo), JobKey.lastOf(siteNo));
+    }
+
+    private static Finding finding(Site site, KeptFindingRecord r) {
+        return new Finding(
+                Rule.of(r.getRule()).orElseThrow(),
+                site.site(),
+                r.getCampaign(),
+                new Subject(
+                        SubjectKind.valueOf(r.getSubjectKind().toUpperCase(Locale.ROOT)),
+                        r.getSubject(),
+                        r.getPart(),
+                        r.getStep()),
+                month(r.getFoundMonth()),
+                r.getMessage(),
+                r.getEvidence());
+    }
+
+    private static @Nullable YearMonth month(@Nullable Integer number) {
+        return number == null ? null : YearMonth.of(number / 100, number % 100);
+    }
+
+    /** Puts an outcome in the place of what was kept before. */
+    static void replace(DSLContext sql, Site site, Outcome outcome) {
+        delete(sql, site.no(), outcome);
+        insertFindings(sql, site.no(), outcome.findings());
+        insertMoments(sql, site.no(), outcome);
+    }
+
+    private static void delete(DSLContext sql, int siteNo, Outcome outcome) {
+        if (outcome.isOfAll()) {
+            sql.deleteFrom(KEPT_FINDING).where(ofSite(KEPT_FINDING.K, siteNo)).execute();
+            sql.deleteFrom(VERDICT).where(ofSite(VERDICT.K, siteNo)).execute();
+            return;
+        }
+        Chunks.each(
+                outcome.jobNos(),
+                some -> {
+                    sql.deleteFrom(KEPT_FINDING)
+                            .where(Ranges.of(KEPT_FINDING.K, siteNo, some))
+                            .execute();
+                    sql.deleteFrom(VERDICT).where(Ranges.of(VERDICT.K, siteNo, some)).execute();
+                });
+        Chunks.each(
+                outcome.sections(),
+                some ->
+                        sql.deleteFrom(KEPT_FINDING)
+                                .where(
+                                        Ranges.of(KEPT_FINDING.K, siteNo, List.of(0)),
+                                        KEPT_FINDING.SECTION.in(some))
+                                .execute());
+    }
+
+    private static void insertFindings(DSLContext sql, int siteNo, List<Outcome.Placed> placed) {
+        Map<Integer, Integer> lines = new HashMap<>();
+        lines.put(0, lastSectionLine(sql, siteNo));
+        List<KeptFindingRecord> records = new ArrayList<>();
+        for (Outcome.Placed one : placed) {
+            int line = lines.merge(one.jobNo(), 1, Integer::sum);
+            records.add(record(JobKey.of(siteNo, one.jobNo(), line), one));
+        }
+        for (int i = 0; i < records.size(); i += CHUNK) {
+            sql.batchInsert(records.subList(i, Math.min(records.size(), i + CHUNK))).execute();
+        }
+    }
+
+    private static int lastSectionLine(DSLContext sql, int siteNo) {
+        Long last =
+                sql.select(DSL.max(KEPT_FINDING.K))
+                        .from(KEPT_FINDING)
+                        .where(Ranges.of(KEPT_FINDING.K, siteNo, List.of(0)))
+                        .fetchOne(DSL.max(KEPT_FINDING.K));
+        return last == null ? 0 : JobKey.line(last);
+    }
+
+    private static KeptFindingRecord record(long key, Outcome.Placed placed) {
+        Finding f = placed.finding();
+        KeptFindingRecord record = new KeptFindingRecord();
+        record.setK(key);
+        record.setSection(placed.section());
+        record.setRule(f.rule().word());
+        record.setCampaign(f.campaign());
+        record.setSubjectKind(f.subject().kind().word());
+        record.setSubject(f.subject().name());
+        record.setPart(f.subject().part());
+        record.setStep(f.subject().step());
+        YearMonth month = f.month();
+        record.setFoundMonth(month == null ? null : month.getYear() * 100 + month.getMonthValue());
+        record.setMessage(f.message());
+        record.setEvidence(f.evidence());
+        return record;
+    }
+
+    private static void insertMoments(DSLContext sql, int siteNo, Outcome outcome) {
+        var insert =
+                sql.batch(
+                        sql.insertInto(VERDICT, VERDICT.K, VERDICT.CHANGES_AT)
+                                .values((Long) null, null));
+        for (var moment : outcome.moments().entrySet()) {
+            insert = insert.bind(JobKey.first(siteNo, moment.getKey()), moment.getValue());
+        }
+        if (!outcome.moments().isEmpty()) {
+            Objects.requireNonNull(insert).execute();
+        }
+    }
+}

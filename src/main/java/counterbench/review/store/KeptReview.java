@@ -1,0 +1,93 @@
+package counterbench.review.store;
+
+import static counterbench.db.generated.Tables.JOB_NAME;
+
+import counterbench.db.Store;
+import counterbench.judgement.Finding;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import org.jooq.DSLContext;
+
+/**
+ * The review of now, kept from one time to the next: only jobs that an entry touched, or for which
+ * a moment has come that changes their outcome, are judged again. Where much was touched, all is.
+ */
+public final class KeptReview {
+    /** Changes with the rules, so that what older rules found is not kept. */
+    private static final String VERSION = "1";
+
+    private static final int TRIES = 5;
+    private static final int FEW_JOBS = 200;
+    private static final int PART_OF_ALL = 8;
+
+    private final Store store;
+
+    public KeptReview(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param judgedAgain how many jobs were judged this time
+     */
+    public record Result(List<Finding> findings, long judgedAgain) {}
+
+    /**
+     * Every finding as of now.
+     *
+     * @param progress is told how many jobs have been judged
+     */
+    public Result run(Site site, Instant now, LongConsumer progress) {
+        for (int tries = 0; tries < TRIES; tries++) {
+            Optional<Long> judged = refresh(site, now, progress);
+            if (judged.isPresent()) {
+                List<Finding> findings = store.read(sql -> KeptFindings.all(sql, site));
+                return new Result(findings, judged.get());
+            }
+        }
+        throw new Refused(
+                "review of site " + site.site(),
+                "other shells review it at the same time",
+                "wait until they are done");
+    }
+
+    /** Brings what is kept up to now; empty if another shell did so meanwhile. */
+    private Optional<Long> refresh(Site site, Instant now, LongConsumer progress) {
+        ReviewHead head = store.read(sql -> ReviewHead.read(sql, site.no(), VERSION));
+        TouchedThings touched = store.read(sql -> TouchedThings.read(sql, site.no()));
+        Set<Integer> dirty = store.read(sql -> DirtyJobs.of(sql, site.no(), touched, now));
+        boolean all = head.isNew() || touched.isAll() || dirty.contains(0);
+        Judging judging = new Judging(store, site, now, progress);
+        if (all || isMuch(site, dirty)) {
+            judging.all();
+        } else if (!judging.some(dirty, touched)) {
+            judging.all();
+        }
+        return store.write(sql -> keep(sql, site, head, touched, judging));
+    }
+
+    private boolean isMuch(Site site, Set<Integer> dirty) {
+        if (dirty.size() <= FEW_JOBS) {
+            return false;
+        }
+        int jobs =
+                store.read(sql -> sql.fetchCount(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no())));
+        return dirty.size() > jobs / PART_OF_ALL;
+    }
+
+    private static Optional<Long> keep(
+            DSLContext sql, Site site, ReviewHead head, TouchedThings touched, Judging judging) {
+        if (!head.advance(sql)) {
+            return Optional.empty();
+        }
+        KeptFindings.replace(sql, site, judging.outcome());
+        touched.delete(sql);
+        return Optional.of(judging.judgedJobs());
+    }
+}
