@@ -5,5 +5,13 @@ import org.springframework.context.annotation.Import;
 
 /** All features put together. Each has a wiring of its own, named here. */
 @Configuration(proxyBeanMethods = false)
-@Import({ShellWiring.class, StoreWiring.class, PeopleWiring.class, CareWiring.class})
+@Import({
+    ShellWiring.class,
+    StoreWiring.class,
+    PeopleWiring.class,
+    CareWiring.class,
+    CampaignWiring.class,
+    IntakeWiring.class,
+    ReviewWiring.class
+})
 class Wiring {}

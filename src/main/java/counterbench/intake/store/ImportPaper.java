@@ -63,7 +63,16 @@ public final class ImportPaper {
      * @throws Refused if a file cannot be read as sheets, or another import is running at the site
      */
     public ImportReport run(Request request, IntConsumer progress) {
-        return run(request, files.find(request.path()), Extra.NONE, progress);
+        return run(request, files.find(request.path()), progress);
+    }
+
+    /**
+     * Imports sheets that have been found.
+     *
+     * @throws Refused as {@link #run(Request, IntConsumer)}
+     */
+    public ImportReport run(Request request, List<Sheet> sheets, IntConsumer progress) {
+        return run(request, sheets, Extra.NONE, progress);
     }
 
     /**

@@ -1,0 +1,25 @@
+package counterbench;
+
+import counterbench.db.Store;
+import counterbench.shell.CommandSet;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.review.FindingSettleCommand;
+import counterbench.shell.review.FindingShowCommand;
+import counterbench.shell.review.ReviewCommand;
+import java.util.function.Supplier;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** Reviewing, and settling what was found. */
+@Configuration(proxyBeanMethods = false)
+class ReviewWiring {
+    @Bean
+    CommandSet reviewCommands(ObjectProvider<Store> provider, SiteChoice sites) {
+        Supplier<Store> store = provider::getObject;
+        return new CommandSet(
+                new ReviewCommand(store, sites),
+                new FindingShowCommand(store, sites),
+                new FindingSettleCommand(store, sites));
+    }
+}

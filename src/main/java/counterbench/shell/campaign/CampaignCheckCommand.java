@@ -1,0 +1,60 @@
+package counterbench.shell.campaign;
+
+import counterbench.campaign.Pack;
+import counterbench.campaign.yaml.PackProblem;
+import counterbench.campaign.yaml.PackReading;
+import counterbench.intake.store.LoadPack;
+import counterbench.shared.Problem;
+import counterbench.shared.Refused;
+import counterbench.shell.Argument;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Readings;
+import counterbench.shell.Status;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Reads packs and says what is wrong with them. Needs no store. */
+public final class CampaignCheckCommand extends BaseCommand {
+    private static final Argument<Path> PACK =
+            Argument.of("PACK", Readings.PATH, "a pack, or a folder of packs").asRepeatable();
+
+    public CampaignCheckCommand() {
+        super(
+                Manual.of("campaign check", Group.CAMPAIGNS, "Check packs before they are loaded")
+                        .takes(PACK)
+                        .example("campaign check QM-26-014-B.yaml")
+                        .note(
+                                "Every problem is told with file, line and column and the way to"
+                                        + " mend it. A warning does not stop a pack."));
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        List<Problem> problems = new ArrayList<>();
+        in.all(PACK).stream()
+                .flatMap(named -> PackFiles.at(named).stream())
+                .forEach(file -> problems.addAll(check(in, file)));
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        return Status.DONE;
+    }
+
+    private static List<Problem> check(Invocation in, Path file) {
+        try {
+            PackReading reading = LoadPack.read(file);
+            Told.warnings(in, reading);
+            Pack pack = reading.pack();
+            if (pack != null) {
+                in.print(file + ": " + Told.name(pack) + " is in order");
+            }
+            return reading.problems().stream().map(PackProblem::asProblem).toList();
+        } catch (Refused unreadable) {
+            return unreadable.problems();
+        }
+    }
+}

@@ -1,0 +1,117 @@
+package counterbench.shell.campaign;
+
+import counterbench.campaign.Pack;
+import counterbench.campaign.yaml.PackProblem;
+import counterbench.campaign.yaml.PackReading;
+import counterbench.db.Store;
+import counterbench.facts.FactKind;
+import counterbench.intake.ImportReport;
+import counterbench.intake.store.LoadPack;
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.shared.Problem;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.sheets.poi.PoiSheets;
+import counterbench.shell.Argument;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.intake.RefusedRows;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Loads packs with their lists of vehicles, the oldest revision first. */
+public final class CampaignLoadCommand extends BaseCommand {
+    private static final Argument<Path> PACK =
+            Argument.of("PACK", Readings.PATH, "a pack, or a folder of packs").asRepeatable();
+    private static final Comparator<ReadFile> OLDEST_FIRST =
+            Comparator.comparing((ReadFile read) -> read.pack().inForceFrom())
+                    .thenComparing(read -> read.pack().campaign())
+                    .thenComparing(read -> read.pack().revision());
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public CampaignLoadCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of("campaign load", Group.CAMPAIGNS, "Load packs and their vehicle lists")
+                        .takes(PACK, Options.SITE)
+                        .example("campaign load QM-26-014-B.yaml")
+                        .note(
+                                "Packs belong to all sites. Loading the same pack again does"
+                                        + " nothing; changed terms need a revision of their own."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    /** A pack and the file that it was read from. */
+    private record ReadFile(Path file, Pack pack) {}
+
+    @Override
+    protected Status run(Invocation in) {
+        Person person = in.person();
+        person.mustActAs(Role.WARRANTY, in.commandName());
+        List<ReadFile> packs = read(in);
+        Site site = sites.named(in).get(0);
+        LoadPack load = new LoadPack(store.get(), PoiSheets.files());
+        for (ReadFile read : packs) {
+            in.progress().begin("loading " + read.file().getFileName(), 0);
+            show(in, site, read, load.run(read.file(), site, person.name(), in.now()));
+        }
+        return Status.DONE;
+    }
+
+    private static List<ReadFile> read(Invocation in) {
+        List<ReadFile> packs = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        for (Path file : in.all(PACK).stream().flatMap(p -> PackFiles.at(p).stream()).toList()) {
+            PackReading reading = LoadPack.read(file);
+            Told.warnings(in, reading);
+            Pack pack = reading.pack();
+            if (pack != null) {
+                packs.add(new ReadFile(file, pack));
+            }
+            reading.problems().stream().map(PackProblem::asProblem).forEach(problems::add);
+        }
+        if (!problems.isEmpty()) {
+            throw new Refused(problems);
+        }
+        packs.sort(OLDEST_FIRST);
+        return packs;
+    }
+
+    private static void show(Invocation in, Site site, ReadFile read, LoadPack.Result result) {
+        String name = Told.name(read.pack());
+        ImportReport list = result.list();
+        if (list == null) {
+            in.print(name + ": known already");
+        } else if (list.isRefused()) {
+            throw RefusedRows.refusal(name, list);
+        } else {
+            in.print(name + ": loaded as " + entry(site, list) + vehicles(list));
+        }
+    }
+
+    private static String entry(Site site, ImportReport list) {
+        return "entry " + list.entries().get(0).number() + " of site " + site.site();
+    }
+
+    private static String vehicles(ImportReport list) {
+        ImportReport.Counts counts = list.counts().get(FactKind.VEHICLES);
+        return counts == null
+                ? ""
+                : ", with "
+                        + counts.recorded()
+                        + " vehicles"
+                        + (counts.known() == 0 ? "" : " and " + counts.known() + " known already");
+    }
+}

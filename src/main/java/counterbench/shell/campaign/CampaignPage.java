@@ -1,0 +1,150 @@
+package counterbench.shell.campaign;
+
+import counterbench.campaign.ClaimTerms;
+import counterbench.campaign.Condition;
+import counterbench.campaign.CoreTerms;
+import counterbench.campaign.KitLine;
+import counterbench.campaign.KitTerms;
+import counterbench.campaign.Pack;
+import counterbench.campaign.Step;
+import counterbench.campaign.StepText;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A pack as lines for people. */
+final class CampaignPage {
+    private final Pack pack;
+    private final List<String> lines = new ArrayList<>();
+
+    private CampaignPage(Pack pack) {
+        this.pack = pack;
+    }
+
+    static List<String> of(Pack pack) {
+        CampaignPage page = new CampaignPage(pack);
+        page.head();
+        page.cautions();
+        pack.kits().forEach(page::kit);
+        page.procedure();
+        pack.cores().forEach(page::core);
+        page.claim();
+        return List.copyOf(page.lines);
+    }
+
+    private void head() {
+        lines.add(Told.name(pack));
+        lines.add(pack.title());
+        pack.attributes()
+                .forEach((name, answers) -> lines.add(name + ": " + String.join(" or ", answers)));
+        if (!pack.vinCheckDigit()) {
+            lines.add("VINs have no check digit");
+        }
+    }
+
+    private void heading(String text) {
+        lines.add("");
+        lines.add(text);
+    }
+
+    private void cautions() {
+        heading("Cautions");
+        pack.cautions().forEach(caution -> lines.add("  " + caution));
+        lines.add("  The maker's own procedure, local codes and licensed practice come first.");
+    }
+
+    private void kit(KitTerms kit) {
+        heading("Kit " + kit.part() + ", " + kit.quantity() + " a job" + when(kit.when()));
+        kit.contents().forEach(line -> lines.add("  " + content(line)));
+    }
+
+    private static String content(KitLine line) {
+        List<String> words = new ArrayList<>();
+        words.add(line.quantity() + unit(line) + " " + line.part() + " " + line.name());
+        addIf(words, !line.atLeast().equals(line.quantity()), "at least " + line.atLeast());
+        addIf(words, line.singleUse(), "new each time");
+        addIf(words, line.matched(), "matched");
+        addIf(words, line.shelfLife(), "shelf life");
+        addIf(words, line.onCore(), "goes on the core");
+        addIf(words, !line.replaces().isEmpty(), "replaces " + String.join(", ", line.replaces()));
+        return String.join(", ", words) + when(line.when());
+    }
+
+    private static String unit(KitLine line) {
+        return line.unit().isMeasured() ? " " + line.unit().word() : "";
+    }
+
+    private static void addIf(List<String> words, boolean holds, String word) {
+        if (holds) {
+            words.add(word);
+        }
+    }
+
+    private void procedure() {
+        heading("Procedure");
+        int width = pack.procedure().stream().mapToInt(s -> s.id().length()).max().orElse(0);
+        for (Step step : pack.procedure()) {
+            String asked = StepText.asked(step);
+            String id = step.id() + " ".repeat(width - step.id().length());
+            lines.add("  " + id + "  " + step.what() + when(step.when()));
+            if (!asked.isEmpty()) {
+                lines.add("  " + " ".repeat(width) + "  " + asked);
+            }
+        }
+        lines.add("  Values in brackets are rounded; the first ones count.");
+    }
+
+    private void core(CoreTerms core) {
+        heading("Core " + core.part() + ", " + core.quantity() + " a job" + when(core.when()));
+        lines.add(
+                "  drain at least "
+                        + plain(core.drainMinutes())
+                        + " minutes, then "
+                        + core.plugs()
+                        + " plugs");
+        if (core.packaging() != null) {
+            lines.add("  packaging: " + core.packaging());
+        }
+        if (core.returnWithinDays() != null) {
+            lines.add("  ship within " + core.returnWithinDays() + " days of completion");
+        }
+        lines.add("  charge until accepted: " + core.charge().toPlainString());
+    }
+
+    private void claim() {
+        ClaimTerms claim = pack.claim();
+        if (claim == null) {
+            return;
+        }
+        heading("Claim");
+        claim.operations().forEach(o -> lines.add("  " + operation(o)));
+        lines.add("  parts allowance " + plain(claim.partsAllowancePercent()) + " %");
+        if (claim.submitWithinDays() != null) {
+            lines.add("  submit within " + claim.submitWithinDays() + " days of completion");
+        }
+        lines.add("  needs: " + claim.needs().word());
+    }
+
+    private static String operation(ClaimTerms.Operation operation) {
+        return "labour "
+                + operation.operation()
+                + ", "
+                + plain(operation.hours())
+                + " hours"
+                + when(operation.when());
+    }
+
+    private static String when(Condition condition) {
+        return condition.answers().isEmpty()
+                ? ""
+                : condition.answers().entrySet().stream()
+                        .map(e -> e.getKey() + " " + e.getValue())
+                        .collect(Collectors.joining(", ", " (", " only)"));
+    }
+
+    private static String plain(BigDecimal value) {
+        BigDecimal bare = value.stripTrailingZeros();
+        return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+    }
+}

@@ -1,0 +1,5 @@
+/** Commands about campaigns and their packs. */
+@NullMarked
+package counterbench.shell.campaign;
+
+import org.jspecify.annotations.NullMarked;

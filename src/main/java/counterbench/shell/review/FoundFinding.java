@@ -1,0 +1,58 @@
+package counterbench.shell.review;
+
+import counterbench.db.Store;
+import counterbench.review.FindingId;
+import counterbench.review.StatedFinding;
+import counterbench.review.store.FindingBook;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.shell.Argument;
+import counterbench.shell.Invocation;
+import counterbench.shell.Readings;
+import counterbench.shell.Unreadable;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The finding that a person names, where it holds now.
+ *
+ * @param site where it holds
+ */
+record FoundFinding(Site site, StatedFinding stated) {
+    /** The argument by which findings are named. */
+    static final Argument<FindingId> ID =
+            Argument.of("FINDING", FoundFinding::read, "its name, such as F-7Q2M4C9XKD");
+
+    private static FindingId read(String text) {
+        return FindingId.read(Readings.TEXT.read(text))
+                .orElseThrow(
+                        () ->
+                                new Unreadable(
+                                        "is no finding's name; write it as review shows it, such"
+                                                + " as F-7Q2M4C9XKD"));
+    }
+
+    /** Looks for it at the sites, as of now. */
+    static Optional<FoundFinding> find(Invocation in, Store store, List<Site> sites) {
+        FindingId wanted = in.get(ID);
+        FindingBook book = new FindingBook(store);
+        for (Site site : sites) {
+            Optional<StatedFinding> stated =
+                    book.now(site, in.now(), ReviewCommand.judged(in, "judging jobs")).stream()
+                            .filter(f -> f.id().equals(wanted))
+                            .findFirst();
+            if (stated.isPresent()) {
+                return stated.map(f -> new FoundFinding(site, f));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The refusal of one that does not hold now. */
+    static Refused unknown(FindingId wanted) {
+        return new Refused(
+                "finding \"" + wanted + "\"",
+                "there is no such finding now",
+                "review shows those there are");
+    }
+}

@@ -1,0 +1,169 @@
+package counterbench.shell.campaign;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.db.TestStores;
+import counterbench.people.Role;
+import counterbench.shell.FakeShell;
+import counterbench.shell.Larkmere;
+import counterbench.shell.Status;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CampaignCommandsTest {
+    private static final Path PACKS = Path.of("src/test/resources/counterbench/campaign");
+    private static final String EXPECT = "# expect: ";
+
+    @TempDir Path folder;
+
+    static Stream<Path> bad() throws IOException {
+        return Files.list(PACKS.resolve("bad"));
+    }
+
+    static Stream<Path> doubtful() throws IOException {
+        return Files.list(PACKS.resolve("doubtful"));
+    }
+
+    private static FakeShell withoutStore() {
+        return new FakeShell(new CampaignCheckCommand());
+    }
+
+    private static List<String> expected(Path file, String before) throws IOException {
+        return Files.readAllLines(file).stream()
+                .filter(line -> line.startsWith(EXPECT))
+                .map(line -> before + file.getFileName() + ":" + line.substring(EXPECT.length()))
+                .toList();
+    }
+
+    @ParameterizedTest
+    @MethodSource("bad")
+    void check_refuses_a_bad_pack_with_the_place_of_every_problem(Path file) throws IOException {
+        FakeShell.Output output = withoutStore().run(List.of("campaign", "check", file.toString()));
+        assertThat(output.status()).isEqualTo(Status.REFUSED);
+        assertThat(output.out()).isEmpty();
+        assertThat(output.messages()).containsAll(expected(file, ""));
+    }
+
+    @ParameterizedTest
+    @MethodSource("doubtful")
+    void check_warns_of_a_doubtful_pack_and_passes_it(Path file) throws IOException {
+        FakeShell.Output output = withoutStore().run(List.of("campaign", "check", file.toString()));
+        assertThat(output.status()).isEqualTo(Status.DONE);
+        assertThat(output.messages()).isEqualTo(expected(file, "warning: "));
+        assertThat(output.out()).contains("is in order");
+    }
+
+    @Test
+    void check_reads_all_files_and_tells_of_each() {
+        FakeShell.Output output =
+                withoutStore()
+                        .line(
+                                "campaign check demo-data/packs"
+                                        + " src/test/resources/counterbench/campaign/bad/cycle.yaml"
+                                        + " nowhere.yaml");
+        assertThat(output.status()).isEqualTo(Status.REFUSED);
+        assertThat(output.out().lines()).hasSize(6);
+        assertThat(output.messages()).anyMatch(m -> m.startsWith("cycle.yaml:"));
+        assertThat(output.messages())
+                .contains(
+                        "pack \"nowhere.yaml\": the file cannot be read; check its name and that"
+                                + " you may read it");
+    }
+
+    @Test
+    void packs_are_loaded_the_oldest_first_and_known_again() {
+        try (Larkmere larkmere = Larkmere.empty(TestStores.H2)) {
+            FakeShell shell = larkmere.shellOf("Quinn", Role.WARRANTY);
+            FakeShell.Output output = shell.line("campaign load demo-data/packs");
+            assertThat(output.status()).isEqualTo(Status.DONE);
+            assertThat(output.out())
+                    .isEqualTo(
+                            """
+                            campaign HB-0417 revision A, in force from 2025-12-01: loaded as entry 1 of site NORTH
+                            campaign HB-0429 revision A, in force from 2025-12-01: loaded as entry 2 of site NORTH
+                            campaign HB-0433 revision A, in force from 2025-12-01: loaded as entry 3 of site NORTH
+                            campaign TK-2605 revision 1, in force from 2025-12-01: loaded as entry 4 of site NORTH
+                            campaign HB-0417 revision B, in force from 2026-02-16: loaded as entry 5 of site NORTH
+                            campaign TK-2605 revision 2, in force from 2026-03-02: loaded as entry 6 of site NORTH
+                            """);
+            assertThat(shell.line("campaign load demo-data/packs/HB-0417-A.yaml").out())
+                    .isEqualTo(
+                            "campaign HB-0417 revision A, in force from 2025-12-01: known"
+                                    + " already\n");
+        }
+    }
+
+    @Test
+    void a_pack_comes_with_its_list_of_vehicles_or_not_at_all() throws IOException {
+        String pack = Files.readString(Larkmere.DATA.resolve("packs/HB-0429-A.yaml"));
+        Path file = Files.writeString(folder.resolve("bus.yaml"), pack + "\nvehicles: buses.csv\n");
+        Path list = Files.writeString(folder.resolve("buses.csv"), "campaign,vin\nHB-0999,\n");
+        try (Larkmere larkmere = Larkmere.empty(TestStores.H2)) {
+            FakeShell shell = larkmere.shellOf("Maren", Role.LEAD);
+            FakeShell.Output refused = shell.run(List.of("campaign", "load", file.toString()));
+            assertThat(refused.status()).isEqualTo(Status.REFUSED);
+            assertThat(refused.messages())
+                    .anyMatch(m -> m.startsWith("buses.csv, row 2, vin"))
+                    .last()
+                    .asString()
+                    .startsWith("campaign HB-0429 revision A")
+                    .contains("1 row was refused, and nothing was recorded");
+            assertThat(shell.line("campaign list").out()).isEqualTo("none\n");
+            Files.writeString(list, "campaign,vin\nHB-0429,0WBSH08D3NA001077\n");
+            assertThat(shell.run(List.of("campaign", "load", file.toString())).out())
+                    .contains("loaded as entry 1 of site NORTH, with 1 vehicles");
+        }
+    }
+
+    @Test
+    void loading_is_for_warranty_or_the_lead() {
+        try (Larkmere larkmere = Larkmere.empty(TestStores.H2)) {
+            FakeShell.Output output =
+                    larkmere.shellOf("Hal", Role.PARTS).line("campaign load demo-data/packs");
+            assertThat(output.status()).isEqualTo(Status.REFUSED);
+            assertThat(output.messages())
+                    .containsExactly(
+                            "campaign load: this is for the role warranty, and Hal has parts; sign"
+                                    + " in as somebody with that role");
+            assertThat(larkmere.shell().line("campaign load demo-data/packs").err())
+                    .contains("nobody is signed in");
+        }
+    }
+
+    @Test
+    void show_tells_the_terms_of_the_newest_revision_or_of_the_one_asked_for() {
+        try (Larkmere larkmere = Larkmere.withPacks(TestStores.H2)) {
+            FakeShell shell = larkmere.shell();
+            String newest = shell.line("campaign show HB-0417").out();
+            assertThat(newest)
+                    .startsWith("campaign HB-0417 revision B, in force from 2026-02-16\n")
+                    .contains("Cautions\n", "never feel for a leak by hand")
+                    .contains("  4 HB-3013 Seal ring 16 mm, new each time, replaces HB-3003\n")
+                    .contains("47 N·m (34.67 lbf·ft)")
+                    .contains("drain at least 18 minutes, then 4 plugs\n");
+            assertThat(shell.line("campaign show HB-0417 --revision A").out())
+                    .contains("  3 HB-3013 ", "drain at least 14 minutes");
+        }
+    }
+
+    @Test
+    void a_campaign_or_revision_that_is_not_loaded_is_refused_with_what_is_near() {
+        try (Larkmere larkmere = Larkmere.withPacks(TestStores.H2)) {
+            FakeShell shell = larkmere.shell();
+            assertThat(shell.line("campaign show HB-0471").err())
+                    .isEqualTo(
+                            "campaign \"HB-0471\": no pack of it is loaded; did you mean"
+                                    + " HB-0417?\n");
+            assertThat(shell.line("campaign show HB-0417 --revision 7").err())
+                    .isEqualTo(
+                            "revision \"7\": the campaign has no such revision; there are A, B\n");
+        }
+    }
+}
