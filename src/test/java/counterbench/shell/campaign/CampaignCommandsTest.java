@@ -23,12 +23,18 @@ class CampaignCommandsTest {
 
     @TempDir Path folder;
 
-    static Stream<Path> bad() throws IOException {
-        return Files.list(PACKS.resolve("bad"));
+    static List<Path> bad() throws IOException {
+        return files("bad");
     }
 
-    static Stream<Path> doubtful() throws IOException {
-        return Files.list(PACKS.resolve("doubtful"));
+    static List<Path> doubtful() throws IOException {
+        return files("doubtful");
+    }
+
+    private static List<Path> files(String folder) throws IOException {
+        try (Stream<Path> files = Files.list(PACKS.resolve(folder))) {
+            return files.sorted().toList();
+        }
     }
 
     private static FakeShell withoutStore() {
