@@ -1,5 +1,6 @@
 package counterbench.facts;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -21,11 +22,39 @@ public record Column(String heading, ColumnType type, boolean required, List<Str
         return new Column(heading, type, false, List.of());
     }
 
+    static Column text(String heading) {
+        return column(ColumnType.TEXT, heading);
+    }
+
+    static Column date(String heading) {
+        return column(ColumnType.DATE, heading);
+    }
+
+    static Column instant(String heading) {
+        return column(ColumnType.TIME, heading);
+    }
+
+    static Column quantity(String heading) {
+        return column(ColumnType.QUANTITY, heading);
+    }
+
+    static Column decimal(String heading) {
+        return column(ColumnType.DECIMAL, heading);
+    }
+
+    static Column note(String heading) {
+        return column(ColumnType.NOTE, heading);
+    }
+
     static Column oneOf(String heading, String... words) {
         return new Column(heading, ColumnType.TEXT, false, List.of(words));
     }
 
-    Column asRequired() {
+    static List<Column> required(Column... columns) {
+        return Arrays.stream(columns).map(Column::asRequired).toList();
+    }
+
+    private Column asRequired() {
         return new Column(heading, type, true, words);
     }
 }

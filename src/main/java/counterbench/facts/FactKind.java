@@ -1,20 +1,24 @@
 package counterbench.facts;
 
 import static counterbench.facts.Column.column;
+import static counterbench.facts.Column.date;
+import static counterbench.facts.Column.decimal;
+import static counterbench.facts.Column.instant;
+import static counterbench.facts.Column.note;
 import static counterbench.facts.Column.oneOf;
+import static counterbench.facts.Column.quantity;
+import static counterbench.facts.Column.required;
+import static counterbench.facts.Column.text;
 import static counterbench.facts.ColumnType.AMOUNT;
 import static counterbench.facts.ColumnType.ATTRIBUTES;
-import static counterbench.facts.ColumnType.DATE;
-import static counterbench.facts.ColumnType.DECIMAL;
 import static counterbench.facts.ColumnType.DOCUMENT;
-import static counterbench.facts.ColumnType.NOTE;
 import static counterbench.facts.ColumnType.PARTS;
-import static counterbench.facts.ColumnType.QUANTITY;
 import static counterbench.facts.ColumnType.ROLES;
-import static counterbench.facts.ColumnType.TEXT;
-import static counterbench.facts.ColumnType.TIME;
 import static counterbench.facts.ColumnType.VIN;
 import static counterbench.facts.ColumnType.WHOLE;
+import static counterbench.facts.Nature.commands;
+import static counterbench.facts.Nature.facts;
+import static counterbench.facts.Nature.keyed;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -39,17 +43,17 @@ public enum FactKind {
             text("serial")),
     CALIBRATIONS(
             keyed("instrument", "calibrated_on"),
-            required(text("instrument"), column(DATE, "calibrated_on"), column(DATE, "due_on")),
+            required(text("instrument"), date("calibrated_on"), date("due_on")),
             text("certificate"),
-            column(DECIMAL, "uncertainty_percent"),
-            column(DECIMAL, "uncertainty")),
+            decimal("uncertainty_percent"),
+            decimal("uncertainty")),
     RATES(
             keyed("rate", "valid_from"),
             required(
                     oneOf("rate", "labour"),
                     column(AMOUNT, "amount"),
                     text("currency"),
-                    column(DATE, "valid_from"))),
+                    date("valid_from"))),
     VEHICLES(
             keyed("campaign", "vin"),
             required(text("campaign"), column(VIN, "vin")),
@@ -57,21 +61,17 @@ public enum FactKind {
             column(ATTRIBUTES, "attributes")),
     ORDERS(
             keyed("order", "part"),
-            required(
-                    text("order"),
-                    text("part"),
-                    column(QUANTITY, "quantity"),
-                    column(DATE, "ordered_on")),
-            column(DATE, "expected_on"),
-            column(DATE, "cancelled_on"),
+            required(text("order"), text("part"), quantity("quantity"), date("ordered_on")),
+            date("expected_on"),
+            date("cancelled_on"),
             text("by")),
     KITS(
             keyed("kit"),
-            required(text("kit"), text("kit_part"), column(TIME, "received_at")),
+            required(text("kit"), text("kit_part"), instant("received_at")),
             text("revision"),
-            column(DATE, "expires_on"),
+            date("expires_on"),
             text("lot"),
-            column(DECIMAL, "unit_cost"),
+            decimal("unit_cost"),
             text("currency"),
             column(PARTS, "missing"),
             text("document"),
@@ -79,15 +79,15 @@ public enum FactKind {
     SHIPMENTS(
             keyed("shipment"),
             required(text("shipment"), text("carrier"), text("tracking")),
-            column(DECIMAL, "weight"),
+            decimal("weight"),
             oneOf("weight_unit", "kg", "lb"),
             text("by")),
     JOBS(
             keyed("job"),
-            required(text("job"), text("campaign"), column(VIN, "vin"), column(TIME, "opened_at")),
+            required(text("job"), text("campaign"), column(VIN, "vin"), instant("opened_at")),
             text("work_order"),
             text("technician"),
-            column(TIME, "completed_at"),
+            instant("completed_at"),
             oneOf("outcome", "completed", "not-needed", "abandoned"),
             text("redo_of"),
             column(WHOLE, "mileage")),
@@ -96,25 +96,25 @@ public enum FactKind {
             required(
                     text("campaign"),
                     column(VIN, "vin"),
-                    column(TIME, "at"),
+                    instant("at"),
                     oneOf("outcome", "reached", "declined", "unreachable", "scrapped", "exported")),
-            column(NOTE, "reason"),
+            note("reason"),
             text("by")),
     RECEIPTS(
             facts("received_at"),
-            required(text("part"), column(QUANTITY, "quantity"), column(TIME, "received_at")),
+            required(text("part"), quantity("quantity"), instant("received_at")),
             text("lot"),
-            column(DATE, "expires_on"),
-            column(DECIMAL, "unit_cost"),
+            date("expires_on"),
+            decimal("unit_cost"),
             text("currency"),
             text("document"),
             text("by")),
     ISSUES(
             facts("at"),
-            required(text("job"), column(TIME, "at")),
+            required(text("job"), instant("at")),
             text("kit"),
             text("part"),
-            column(QUANTITY, "quantity"),
+            quantity("quantity"),
             text("lot"),
             text("by")),
     USES(
@@ -122,7 +122,7 @@ public enum FactKind {
             required(
                     text("job"),
                     text("part"),
-                    column(QUANTITY, "quantity"),
+                    quantity("quantity"),
                     oneOf(
                             "condition",
                             "new",
@@ -131,20 +131,20 @@ public enum FactKind {
                             "scrapped",
                             "put-back",
                             "on-core"),
-                    column(TIME, "at")),
+                    instant("at")),
             text("kit"),
             text("lot"),
             text("core"),
             oneOf("was", "new", "reused"),
             text("by"),
-            column(NOTE, "reason")),
+            note("reason")),
     MARKS(
             facts("at"),
-            required(text("job"), text("step"), column(TIME, "at")),
-            column(DECIMAL, "value"),
+            required(text("job"), text("step"), instant("at")),
+            decimal("value"),
             text("unit"),
             column(WHOLE, "fastener"),
-            column(DECIMAL, "minutes"),
+            decimal("minutes"),
             text("instrument"),
             text("by")),
     CORES(
@@ -165,64 +165,60 @@ public enum FactKind {
                             "received",
                             "accepted",
                             "rejected"),
-                    column(TIME, "at")),
+                    instant("at")),
             text("job"),
             text("serial"),
             text("part"),
-            column(QUANTITY, "quantity"),
+            quantity("quantity"),
             text("packaging"),
             text("shipment"),
-            column(NOTE, "reason"),
+            note("reason"),
             text("by")),
     MOVES(
             facts("at"),
             required(
                     oneOf("event", "returned", "scrapped", "short", "sent", "arrived"),
-                    column(TIME, "at")),
+                    instant("at")),
             text("kit"),
             text("part"),
-            column(QUANTITY, "quantity"),
+            quantity("quantity"),
             text("lot"),
             text("other_site"),
             text("document"),
-            column(NOTE, "reason"),
+            note("reason"),
             text("by")),
     ACKNOWLEDGEMENTS(
             facts("at"),
             required(
                     text("shipment"),
-                    column(TIME, "at"),
+                    instant("at"),
                     oneOf("event", "received", "accepted", "rejected")),
             text("core"),
             text("serial"),
-            column(NOTE, "reason"),
+            note("reason"),
             text("by")),
     COUNTS(
             facts("counted_at"),
-            required(column(TIME, "counted_at"), column(QUANTITY, "quantity")),
+            required(instant("counted_at"), quantity("quantity")),
             text("part"),
             text("kit"),
             text("by")),
     CLAIMS(
             keyed("claim"),
-            required(text("claim"), text("job"), column(DATE, "submitted_on")),
-            column(DECIMAL, "labour_hours"),
+            required(text("claim"), text("job"), date("submitted_on")),
+            decimal("labour_hours"),
             column(AMOUNT, "labour_amount"),
             column(AMOUNT, "parts_amount"),
             column(AMOUNT, "core_charge"),
             text("currency"),
-            column(DATE, "withdrawn_on"),
-            column(DATE, "denied_on"),
-            column(NOTE, "reason"),
+            date("withdrawn_on"),
+            date("denied_on"),
+            note("reason"),
             text("replaces"),
             text("by")),
     CREDITS(
             keyed("remittance", "line"),
-            required(
-                    text("remittance"),
-                    text("line"),
-                    column(AMOUNT, "amount"),
-                    column(DATE, "paid_on")),
+            required(text("remittance"), text("line"), column(AMOUNT, "amount"), date("paid_on")),
             text("claim"),
             column(VIN, "vin"),
             text("core"),
@@ -248,21 +244,21 @@ public enum FactKind {
                     text("rule"),
                     text("subject_kind"),
                     text("subject"),
-                    column(TIME, "at"),
-                    column(NOTE, "reason"),
+                    instant("at"),
+                    note("reason"),
                     text("evidence_hash"),
-                    column(NOTE, "evidence")),
+                    note("evidence")),
             text("part"),
             text("step")),
     /** An entry, or one line of it, that is taken back. */
     REVERSALS(
             commands(),
-            required(column(WHOLE, "entry"), column(TIME, "at"), column(NOTE, "reason")),
+            required(column(WHOLE, "entry"), instant("at"), note("reason")),
             column(WHOLE, "line")),
     /** A PIN that was set or changed: who, never what. */
-    PINS(commands(), required(text("name"), column(TIME, "at"))),
+    PINS(commands(), required(text("name"), instant("at"))),
     /** A person's roles from then on; none where the person acts no more. */
-    ROLE_CHANGES(commands(), required(text("name"), column(TIME, "at")), column(ROLES, "roles"));
+    ROLE_CHANGES(commands(), required(text("name"), instant("at")), column(ROLES, "roles"));
 
     private final Nature nature;
     private final List<Column> columns;
@@ -274,28 +270,6 @@ public enum FactKind {
         all.addAll(Arrays.asList(optional));
         this.columns = List.copyOf(all);
         this.requiredCount = required.size();
-    }
-
-    private record Nature(List<String> key, Optional<String> time, boolean inSheets) {}
-
-    private static Nature keyed(String... headings) {
-        return new Nature(List.of(headings), Optional.empty(), true);
-    }
-
-    private static Nature facts(String time) {
-        return new Nature(List.of(), Optional.of(time), true);
-    }
-
-    private static Nature commands() {
-        return new Nature(List.of(), Optional.empty(), false);
-    }
-
-    private static List<Column> required(Column... columns) {
-        return Arrays.stream(columns).map(Column::asRequired).toList();
-    }
-
-    private static Column text(String heading) {
-        return column(TEXT, heading);
     }
 
     /** The word that files use. */

@@ -19,7 +19,7 @@ final class YamlText {
     private static final int MOST_CHARACTERS = 1_000_000;
     private static final int DEEPEST = 20;
     private static final int MOST_ALIASES = 50;
-    private static final String TODO = "mend the YAML here; a text with : or # goes in quotes";
+    private static final String MEND = "mend the YAML here; a text with : or # goes in quotes";
 
     private static final String TOO_MUCH =
             "it has more than %d characters, %d levels or %d repetitions by *name"
@@ -65,7 +65,7 @@ final class YamlText {
         if (problem.endsWith("found another document")) {
             notes.refuse(line, column, "the file", "a second pack begins here", "one pack a file");
         } else {
-            notes.refuse(line, column, "the file", problem, TODO);
+            notes.refuse(line, column, "the file", problem, MEND);
         }
     }
 

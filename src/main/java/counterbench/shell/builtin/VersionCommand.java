@@ -1,6 +1,5 @@
 package counterbench.shell.builtin;
 
-import counterbench.Counterbench;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
@@ -21,7 +20,7 @@ public final class VersionCommand extends BaseCommand {
     }
 
     private static String version() {
-        return Optional.ofNullable(Counterbench.class.getPackage().getImplementationVersion())
+        return Optional.ofNullable(VersionCommand.class.getPackage().getImplementationVersion())
                 .orElse("not packaged");
     }
 }
