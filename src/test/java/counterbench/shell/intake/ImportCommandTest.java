@@ -74,10 +74,12 @@ class ImportCommandTest {
         write("jobs.csv", "job,campaign,vin,opened_at\nN-900,HB-0417,0X,2026-03-02 08:00\n");
         write(
                 "uses-march.csv",
-                "job,part,quantity,condition,at\n"
-                        + "N-900,HB-3013,4,new,2026-03-02 09:00\n"
-                        + "N-900,HB-3013,\"1,5\",bent,2026-03-02 09:10\n"
-                        + "N-900,HB-3099,1,new,2026-03-02 09:20\n");
+                """
+                job,part,quantity,condition,at
+                N-900,HB-3013,4,new,2026-03-02 09:00
+                N-900,HB-3013,"1,5",bent,2026-03-02 09:10
+                N-900,HB-3099,1,new,2026-03-02 09:20
+                """);
         FakeShell.Output output = take(maren(), folder);
         assertThat(output.status()).isEqualTo(Status.REFUSED);
         assertThat(output.out()).isEmpty();

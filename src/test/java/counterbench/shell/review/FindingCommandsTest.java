@@ -25,6 +25,8 @@ class FindingCommandsTest {
     /** A refitted washer on job N-107, which is a stop. */
     private static final String REUSED = "F-7V1TR3G35S";
 
+    /** Opened by each test on the store that it is given. */
+    @SuppressWarnings("NullAway.Init")
     private Larkmere larkmere;
 
     @AfterEach
