@@ -74,21 +74,8 @@ final class Touched {
             }
             case KITS -> add(What.KIT, row.text("kit"));
             case RECEIPTS -> add(What.PART, row.text("part"));
-            case MOVES, COUNTS -> {
-                add(What.KIT, row.text("kit"));
-                add(
-                        What.PART,
-                        row.kind() == FactKind.MOVES || row.text("kit") == null
-                                ? row.text("part")
-                                : null);
-            }
-            case ACKNOWLEDGEMENTS -> {
-                add(What.CORE, row.text("core"));
-                add(What.SERIAL, row.text("serial"));
-                add(What.SHIPMENT, row.text("shipment"));
-                // A row that names neither speaks of every core of the shipment.
-                all |= row.text("core") == null && row.text("serial") == null;
-            }
+            case MOVES, COUNTS -> addShelf(row);
+            case ACKNOWLEDGEMENTS -> addAcknowledged(row);
             case CREDITS -> {
                 add(What.CLAIM, row.text("claim"));
                 add(What.CREDIT, row.text("remittance"));
@@ -107,6 +94,20 @@ final class Touched {
         boolean movesLoose =
                 row.kind() == FactKind.ISSUES || "put-back".equals(row.text("condition"));
         add(What.PART, movesLoose && row.text("kit") == null ? row.text("part") : null);
+    }
+
+    private void addShelf(FactRow row) {
+        add(What.KIT, row.text("kit"));
+        boolean ofPart = row.kind() == FactKind.MOVES || row.text("kit") == null;
+        add(What.PART, ofPart ? row.text("part") : null);
+    }
+
+    private void addAcknowledged(FactRow row) {
+        add(What.CORE, row.text("core"));
+        add(What.SERIAL, row.text("serial"));
+        add(What.SHIPMENT, row.text("shipment"));
+        // A row that names neither speaks of every core of the shipment.
+        all |= row.text("core") == null && row.text("serial") == null;
     }
 
     private void add(What what, @Nullable String name) {
