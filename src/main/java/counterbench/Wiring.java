@@ -12,6 +12,7 @@ import org.springframework.context.annotation.Import;
     CareWiring.class,
     CampaignWiring.class,
     IntakeWiring.class,
-    ReviewWiring.class
+    ReviewWiring.class,
+    DemoWiring.class
 })
 class Wiring {}

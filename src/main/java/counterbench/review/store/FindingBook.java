@@ -19,9 +19,15 @@ public final class FindingBook {
         this.store = store;
     }
 
-    /** As of now, with all that is known. */
+    /**
+     * As of now, with all that is known; judges only what has changed since the last time.
+     *
+     * @param now the clock's time, which never goes back from one call to the next
+     * @param progress is told how many jobs have been judged
+     */
     public List<StatedFinding> now(Site site, Instant now, LongConsumer progress) {
-        return asOf(site, now, ReviewSite.NEWEST, progress);
+        List<Finding> found = new KeptReview(store).run(site, now, progress).findings();
+        return stated(site, found, now, ReviewSite.NEWEST);
     }
 
     /**
@@ -31,6 +37,10 @@ public final class FindingBook {
      */
     public List<StatedFinding> asOf(Site site, Instant asOf, long known, LongConsumer progress) {
         List<Finding> found = new ReviewSite(store).run(site, asOf, known, progress);
+        return stated(site, found, asOf, known);
+    }
+
+    private List<StatedFinding> stated(Site site, List<Finding> found, Instant asOf, long known) {
         List<Settlement> settlements =
                 store.read(sql -> SettlementReader.all(sql, site, known)).stream()
                         .filter(settlement -> !settlement.at().isAfter(asOf))

@@ -7,10 +7,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Findings counted in one line. */
-final class FindingSummary {
+public final class FindingSummary {
     private FindingSummary() {}
 
-    static String of(List<StatedFinding> findings) {
+    /** How many there are, the open ones by severity. */
+    public static String of(List<StatedFinding> findings) {
         if (findings.isEmpty()) {
             return "no findings";
         }

@@ -94,13 +94,13 @@ public final class ReviewCommand extends BaseCommand {
     }
 
     private List<StatedFinding> review(Invocation in, Site site) {
+        FindingBook book = new FindingBook(store.get());
+        LongConsumer progress = judged(in, "judging jobs of " + site.site());
+        if (!in.has(AS_OF) && !in.has(KNOWN)) {
+            return book.now(site, in.now(), progress);
+        }
         Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
-        return new FindingBook(store.get())
-                .asOf(
-                        site,
-                        asOf,
-                        in.find(KNOWN).orElse(ReviewSite.NEWEST),
-                        judged(in, "judging jobs of " + site.site()));
+        return book.asOf(site, asOf, in.find(KNOWN).orElse(ReviewSite.NEWEST), progress);
     }
 
     /** Turns the number of jobs judged so far into steps of progress. */

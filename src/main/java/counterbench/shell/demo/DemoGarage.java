@@ -1,0 +1,93 @@
+package counterbench.shell.demo;
+
+import counterbench.db.Store;
+import counterbench.intake.ImportReport;
+import counterbench.intake.store.ImportPaper;
+import counterbench.intake.store.LoadPack;
+import counterbench.people.NewSite;
+import counterbench.people.Person;
+import counterbench.people.Pin;
+import counterbench.people.Role;
+import counterbench.people.store.ChangePeople;
+import counterbench.people.store.SetUpStore;
+import counterbench.shared.Progress;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.sheets.SheetFiles;
+import counterbench.sheets.poi.PoiSheets;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Fills a store with the invented garage: two yards, their people, their packs, their paper. */
+final class DemoGarage {
+    static final Person LEAD = new Person("Maren", Set.of(Role.LEAD));
+    static final Pin PIN = new Pin("2604");
+
+    /** One of each role besides the lead, who can sign in with the same PIN. */
+    static final List<String> COLLEAGUES = List.of("Hal", "Otis", "Quinn");
+
+    private static final String SOURCE = "demo";
+
+    private final Store store;
+    private final Path paper;
+    private final Instant now;
+    private final Progress progress;
+    private final SheetFiles files = PoiSheets.files();
+
+    DemoGarage(Store store, Path paper, Instant now, Progress progress) {
+        this.store = store;
+        this.paper = paper;
+        this.now = now;
+        this.progress = progress;
+    }
+
+    /** The two yards, filled. */
+    List<Site> fill() throws IOException {
+        SetUpStore setUp = new SetUpStore(store);
+        Site north = setUp.first(yard("NORTH", "North yard"), LEAD.name(), PIN, now, SOURCE).site();
+        Site south = setUp.further(yard("SOUTH", "South yard"), LEAD, now, SOURCE).site();
+        load(north);
+        take("common", north);
+        takeIn(north);
+        take("north", north);
+        take("south", south);
+        return List.of(north, south);
+    }
+
+    private static NewSite yard(String site, String name) {
+        return new NewSite(
+                site, name + " of Larkmere", "America/Chicago", "USD", Site.Patience.USUAL);
+    }
+
+    private void load(Site site) throws IOException {
+        progress.begin("loading packs", 0);
+        LoadPack load = new LoadPack(store, files);
+        try (Stream<Path> packs = Files.list(paper.resolve("packs"))) {
+            for (Path pack : packs.sorted().toList()) {
+                load.run(pack, site, LEAD.name(), now);
+                progress.step(1);
+            }
+        }
+    }
+
+    private void takeIn(Site site) {
+        var by = new ChangePeople.By(LEAD, site, now, SOURCE);
+        COLLEAGUES.forEach(name -> new ChangePeople(store).pin(by, name, PIN));
+    }
+
+    private void take(String folder, Site site) {
+        progress.begin("reading " + folder, 0);
+        var request =
+                new ImportPaper.Request(
+                        paper.resolve(folder), site, LEAD.name(), now, false, false);
+        ImportReport report = new ImportPaper(store, files).run(request, n -> progress.step(1));
+        if (report.isRefused()) {
+            throw new Refused(report.problems().stream().map(p -> p.problem()).toList());
+        }
+    }
+}
