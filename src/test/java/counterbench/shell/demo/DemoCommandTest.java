@@ -93,7 +93,7 @@ class DemoCommandTest {
     }
 
     @Test
-    void a_demo_that_holds_the_home_folder_or_is_open_elsewhere_is_left_alone() throws IOException {
+    void a_demo_that_holds_the_home_folder_or_is_open_elsewhere_is_left_alone() throws Exception {
         Path marked = Files.createDirectories(folder.resolve("marked"));
         Files.writeString(marked.resolve(DemoHome.MARKER), "");
         home = Files.createDirectories(marked.resolve("home"));
