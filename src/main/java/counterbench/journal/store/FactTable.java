@@ -44,6 +44,29 @@ public record FactTable(
 
     private static final Map<FactKind, FactTable> ALL = all();
 
+    /**
+     * Where each table's fields stand: asking a record by field would look through all its names.
+     */
+    private static final Map<FactKind, Places> PLACES = allPlaces();
+
+    private record Places(int siteNo, int batch, int line, int ref, List<Integer> columns) {}
+
+    private static Map<FactKind, Places> allPlaces() {
+        Map<FactKind, Places> places = new EnumMap<>(FactKind.class);
+        ALL.forEach((kind, table) -> places.put(kind, placesIn(table)));
+        return places;
+    }
+
+    private static Places placesIn(FactTable table) {
+        List<Field<?>> fields = List.of(table.table().fields());
+        return new Places(
+                fields.indexOf(table.siteNo()),
+                fields.indexOf(table.batch()),
+                fields.indexOf(table.line()),
+                fields.indexOf(table.ref()),
+                table.columns().stream().map(fields::indexOf).toList());
+    }
+
     /** The table of a kind. */
     public static FactTable of(FactKind kind) {
         return Objects.requireNonNull(ALL.get(kind));
@@ -160,13 +183,37 @@ public record FactTable(
         return fields;
     }
 
-    /** The fact in a record that holds all fields of this table. */
+    /** The fact in a record whose last fields are all fields of this table, in their order. */
     public FactRow row(Record record) {
+        int first = firstIn(record);
         List<@Nullable Object> values = new ArrayList<>(columns.size());
-        for (Field<?> column : columns) {
-            values.add(record.get(column));
+        for (int place : places().columns()) {
+            values.add(record.get(first + place));
         }
-        return new FactRow(kind, values, record.get(ref));
+        return new FactRow(kind, values, (String) record.get(first + places().ref()));
+    }
+
+    /** The site's number in such a record. */
+    public int siteNo(Record record) {
+        return (Short) Objects.requireNonNull(record.get(firstIn(record) + places().siteNo()));
+    }
+
+    /** The batch in such a record. */
+    public long batch(Record record) {
+        return (Long) Objects.requireNonNull(record.get(firstIn(record) + places().batch()));
+    }
+
+    /** The line in such a record. */
+    public int line(Record record) {
+        return (Integer) Objects.requireNonNull(record.get(firstIn(record) + places().line()));
+    }
+
+    private int firstIn(Record record) {
+        return record.size() - table.fieldsRow().size();
+    }
+
+    private Places places() {
+        return Objects.requireNonNull(PLACES.get(kind));
     }
 
     /** The place of the VIN among the columns. */

@@ -75,7 +75,7 @@ final class Judging {
         begin();
         outcome.replaceAll();
         JudgeComponent judge = new JudgeComponent(site, scan.terms(), asOf);
-        scan.all(c -> take(judge.judge(c)));
+        ReadAhead.<Component>each(scan::all, c -> take(judge.judge(c)));
         storeMoves.addAll(Ledger.of(scan.storeOnly()).moves());
         StoreTimeline.ofAll(storeMoves, scan.looseCounts()).values().forEach(this::takePart);
         credits(scan);

@@ -10,9 +10,9 @@ import org.jooq.Record;
 record Visible(AllPosted posted) {
     /** The address of a row's fact, if it counts. */
     Optional<Address> address(FactTable table, Record row) {
-        int siteNo = row.get(table.siteNo());
-        long batch = row.get(table.batch());
-        int line = row.get(table.line());
+        int siteNo = table.siteNo(row);
+        long batch = table.batch(row);
+        int line = table.line(row);
         return posted.counts(siteNo, batch, line)
                 ? Optional.of(new Address(posted.at(siteNo).numberOf(batch), line))
                 : Optional.empty();

@@ -1,0 +1,110 @@
+package counterbench.bench;
+
+import counterbench.db.Migrations;
+import counterbench.db.Store;
+import counterbench.db.StoreAddress;
+import counterbench.intake.ImportReport;
+import counterbench.intake.store.ImportPaper;
+import counterbench.intake.store.LoadPack;
+import counterbench.people.store.JooqSites;
+import counterbench.review.store.KeptReview;
+import counterbench.shared.Site;
+import counterbench.shared.TestSites;
+import counterbench.sheets.poi.PoiSheets;
+import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+
+/**
+ * Prints seconds, rows a second and the most heap in use for each part of the main job at each
+ * size. Run by {@code mvn -q -Pbench test-compile exec:exec}; other sizes by {@code
+ * -Dbench.jobs=2000}.
+ */
+public final class Bench {
+    private static final Instant NOW = Instant.parse("2026-12-31T12:00:00Z");
+    private static final Site SITE = TestSites.NORTH;
+
+    private final Path folder;
+    private final Store store;
+    private final int jobs;
+
+    private Bench(Path folder, Store store, int jobs) {
+        this.folder = folder;
+        this.store = store;
+        this.jobs = jobs;
+    }
+
+    /** Measures at the sizes that are given, or at 1,000, 10,000 and 100,000 jobs. */
+    public static void main(String[] sizes) throws Exception {
+        List<Integer> all =
+                sizes.length == 0
+                        ? List.of(1_000, 10_000, 100_000)
+                        : Arrays.stream(sizes).map(Integer::valueOf).toList();
+        System.out.printf(
+                "%9s  %-28s %9s %9s %12s %9s%n",
+                "jobs", "part", "rows", "seconds", "rows/second", "heap MB");
+        for (int jobs : all) {
+            Path folder = Files.createTempDirectory("counterbench-bench");
+            try (Store store =
+                    Store.open(
+                            StoreAddress.of(folder.resolve("home"), null),
+                            new Migrations((s, from) -> {}))) {
+                new Bench(folder, store, jobs).run();
+            }
+        }
+    }
+
+    private void run() throws Exception {
+        Path pack = Files.writeString(folder.resolve("bench.yaml"), BenchPaper.PACK);
+        store.run(sql -> JooqSites.add(sql, SITE));
+        new LoadPack(store, PoiSheets.files()).run(pack, SITE, "Bo", NOW);
+        long rows = BenchPaper.write(folder.resolve("paper"), 1, jobs);
+        measure("import", rows, () -> imported("paper"));
+        measure("review, all", rows, this::review);
+        measure("review, nothing new", 0, this::review);
+        long few = BenchPaper.write(folder.resolve("ten"), jobs + 1, jobs + 10);
+        measure("import ten jobs", few, () -> imported("ten"));
+        measure("review after ten jobs", few, this::review);
+    }
+
+    private long imported(String paper) {
+        ImportReport report =
+                new ImportPaper(store, PoiSheets.files())
+                        .run(
+                                new ImportPaper.Request(
+                                        folder.resolve(paper), SITE, "Bo", NOW, false, false),
+                                n -> {});
+        if (report.isRefused()) {
+            throw new IllegalStateException(report.problems().get(0).reason());
+        }
+        return report.entries().size();
+    }
+
+    private long review() {
+        return new KeptReview(store).run(SITE, NOW, n -> {}).findings().size();
+    }
+
+    private void measure(String part, long rows, Callable<Long> work) throws Exception {
+        System.gc();
+        heapPools().forEach(MemoryPoolMXBean::resetPeakUsage);
+        long began = System.nanoTime();
+        work.call();
+        double seconds = (System.nanoTime() - began) / 1e9;
+        long peak = heapPools().stream().mapToLong(p -> p.getPeakUsage().getUsed()).sum() >> 20;
+        System.out.printf(
+                "%,9d  %-28s %,9d %9.2f %,12.0f %,9d%n",
+                jobs, part, rows, seconds, rows / seconds, peak);
+    }
+
+    private static List<MemoryPoolMXBean> heapPools() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(p -> p.getType() == MemoryType.HEAP)
+                .toList();
+    }
+}
