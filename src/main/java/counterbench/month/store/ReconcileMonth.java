@@ -1,0 +1,59 @@
+package counterbench.month.store;
+
+import counterbench.db.Store;
+import counterbench.month.MonthAccount;
+import counterbench.review.Component;
+import counterbench.review.HardwareOfJobs;
+import counterbench.review.store.SiteScan;
+import counterbench.shared.Site;
+import counterbench.stock.Ledger;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.util.function.LongConsumer;
+
+/** Works out a month's account of a site, as of a moment and as known at an entry. */
+public final class ReconcileMonth {
+    private final Store store;
+
+    public ReconcileMonth(Store store) {
+        this.store = store;
+    }
+
+    /**
+     * The account of all campaigns.
+     *
+     * @param known the entry that was the newest; {@link
+     *     counterbench.review.store.ReviewSite#NEWEST} for all
+     * @param progress is told how many jobs have been gone through
+     */
+    public MonthAccount run(
+            Site site, YearMonth month, Instant asOf, long known, LongConsumer progress) {
+        try (SiteScan scan = new SiteScan(store, site, asOf, known)) {
+            Gathering gathering = new Gathering(scan, month, progress);
+            scan.all(gathering::take);
+            gathering.account.addStore(Ledger.of(scan.storeOnly()), scan.looseCounts());
+            return gathering.account;
+        }
+    }
+
+    /** What is gathered on the way through the components. */
+    private static final class Gathering {
+        private final HardwareOfJobs hardware;
+        private final MonthAccount account;
+        private final LongConsumer progress;
+        private long jobs;
+
+        Gathering(SiteScan scan, YearMonth month, LongConsumer progress) {
+            this.hardware = new HardwareOfJobs(scan.site(), scan.terms(), scan.asOf());
+            this.account = new MonthAccount(scan.site(), month, scan.terms().packs());
+            this.progress = progress;
+        }
+
+        void take(Component component) {
+            Ledger ledger = Ledger.of(component.facts());
+            account.addComponent(ledger, hardware.completed(component, ledger));
+            jobs += component.jobs().size();
+            progress.accept(jobs);
+        }
+    }
+}
