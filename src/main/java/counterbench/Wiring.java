@@ -13,6 +13,7 @@ import org.springframework.context.annotation.Import;
     CampaignWiring.class,
     IntakeWiring.class,
     ReviewWiring.class,
+    MonthWiring.class,
     DemoWiring.class
 })
 class Wiring {}

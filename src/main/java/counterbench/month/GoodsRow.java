@@ -63,6 +63,11 @@ public record GoodsRow(
                 .plus(countDifference);
     }
 
+    /** Whether counting found something that no paper explains. */
+    public boolean isUnexplained() {
+        return unexplained != null && !unexplained.isZero();
+    }
+
     /**
      * This row, if opening plus all movements equals closing to the last digit.
      *

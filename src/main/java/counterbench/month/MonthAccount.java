@@ -105,6 +105,12 @@ public final class MonthAccount {
         return goods.rows(shown(campaign));
     }
 
+    /** Whether any job of the campaign, or any count of its parts, is one to look at. */
+    public boolean hasSomethingAmiss(String campaign) {
+        return consumption(campaign).stream().anyMatch(row -> !row.jobs().isEmpty())
+                || goods(campaign).stream().anyMatch(GoodsRow::isUnexplained);
+    }
+
     /** Every part that any campaign shows or that ever moved, by part number. */
     public List<GoodsRow> allGoods() {
         NavigableSet<String> all = new TreeSet<>(goods.parts());

@@ -16,6 +16,8 @@ import counterbench.shell.campaign.CampaignListCommand;
 import counterbench.shell.campaign.CampaignLoadCommand;
 import counterbench.shell.campaign.CampaignShowCommand;
 import counterbench.shell.intake.ImportCommand;
+import counterbench.shell.month.BalanceCommand;
+import counterbench.shell.month.ReconcileCommand;
 import counterbench.shell.review.FindingSettleCommand;
 import counterbench.shell.review.FindingShowCommand;
 import counterbench.shell.review.ReviewCommand;
@@ -107,6 +109,8 @@ public final class Larkmere implements AutoCloseable {
                 new CampaignListCommand(() -> store),
                 new CampaignShowCommand(() -> store),
                 new ReviewCommand(() -> store, sites),
+                new ReconcileCommand(() -> store, sites),
+                new BalanceCommand(() -> store, sites),
                 new FindingShowCommand(() -> store, sites),
                 new FindingSettleCommand(() -> store, sites));
     }

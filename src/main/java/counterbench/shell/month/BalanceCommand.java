@@ -1,0 +1,81 @@
+package counterbench.shell.month;
+
+import counterbench.db.Store;
+import counterbench.month.store.SiteBalances;
+import counterbench.review.store.ReviewSite;
+import counterbench.shared.Site;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import counterbench.stock.Account;
+import counterbench.stock.BalanceRow;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+
+/** Shows what the accounts of a site hold now. */
+public final class BalanceCommand extends BaseCommand {
+    private static final Option<Predicate<Account>> ACCOUNT =
+            Option.of(
+                    "account",
+                    "ACCOUNT",
+                    AccountReading::read,
+                    "such as STORE, \"KIT(K-2207)\", or BENCH for all benches");
+    private static final Option<String> PART =
+            Option.of("part", "PART", Readings.TEXT, "only this part");
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public BalanceCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of("balance", Group.PARTS_COUNTER, "Show what lies where by the book")
+                        .takes(ACCOUNT, PART, Options.SITE)
+                        .printsRows()
+                        .example("balance --account STORE")
+                        .example("balance --account \"BENCH(J-118)\"")
+                        .example("balance --part QM-4473 --format csv")
+                        .note(
+                                "Every part adds up to zero over all accounts: SUPPLIER owes what"
+                                        + " came in, so it stands below zero."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        Site site = sites.of(in);
+        Optional<String> part = in.find(PART);
+        try (Rows rows =
+                in.rows(
+                        Column.text("site"),
+                        Column.text("account"),
+                        Column.text("part"),
+                        Column.number("quantity"))) {
+            new SiteBalances(store.get())
+                    .each(
+                            site,
+                            in.now(),
+                            ReviewSite.NEWEST,
+                            in.find(ACCOUNT).orElse(account -> true),
+                            row -> {
+                                if (part.isEmpty() || part.get().equals(row.part())) {
+                                    add(rows, site, row);
+                                }
+                            });
+        }
+        return Status.DONE;
+    }
+
+    private static void add(Rows rows, Site site, BalanceRow row) {
+        rows.add(site.site(), row.account(), row.part(), row.quantity());
+    }
+}

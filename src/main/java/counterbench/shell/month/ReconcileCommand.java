@@ -1,0 +1,81 @@
+package counterbench.shell.month;
+
+import counterbench.campaign.store.PackBook;
+import counterbench.db.Store;
+import counterbench.month.MonthAccount;
+import counterbench.month.store.ReconcileMonth;
+import counterbench.review.store.ReviewSite;
+import counterbench.shared.Site;
+import counterbench.shared.WrittenTime;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.campaign.KnownCampaign;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.util.function.Supplier;
+
+/**
+ * Sets what a month's completed jobs used against what they require, and accounts for the goods.
+ */
+public final class ReconcileCommand extends BaseCommand {
+    private static final Option<String> CAMPAIGN =
+            Option.of("campaign", "CAMPAIGN", Readings.TEXT, "which campaign").asRequired();
+    private static final Option<YearMonth> MONTH =
+            Option.of("month", "MONTH", Readings.MONTH, "which month, such as 2026-03")
+                    .asRequired();
+    private static final Option<WrittenTime> AS_OF =
+            Option.of("as-of", "TIME", Readings.TIME, "as of when; now unless said");
+    private static final Option<Long> KNOWN =
+            Option.of("known", "ENTRY", Readings.WHOLE_NUMBER, "as if that entry were the newest");
+    private static final Option<Boolean> STRICT =
+            Option.flag("strict", "end with 3 if a job or a count is one to look at");
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public ReconcileCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of("reconcile", Group.MONTH, "Set what was used against what jobs require")
+                        .takes(CAMPAIGN, MONTH, AS_OF, KNOWN, STRICT, Options.SITE)
+                        .printsRows()
+                        .example("reconcile --campaign QM-26-014 --month 2026-03")
+                        .example("reconcile --campaign QM-26-014 --month 2026-03 --strict")
+                        .note(
+                                "Consumption is what the campaign's jobs completed in the month"
+                                        + " required and used, with the jobs to look at. Goods are"
+                                        + " where the parts came from and went at the whole site:"
+                                        + " opening and all movements make the closing.")
+                        .note(
+                                "What counting found and no paper explains is unexplained. It"
+                                        + " shows where to look, and accuses nobody."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        Site site = sites.of(in);
+        String campaign = KnownCampaign.of(in.get(CAMPAIGN), new PackBook(store.get()).all());
+        MonthAccount account = account(in, site);
+        new ReconcileRows(site.site(), campaign, in.get(MONTH).toString()).write(in, account);
+        return in.has(STRICT) && account.hasSomethingAmiss(campaign) ? Status.FOUND : Status.DONE;
+    }
+
+    private MonthAccount account(Invocation in, Site site) {
+        Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
+        return new ReconcileMonth(store.get())
+                .run(
+                        site,
+                        in.get(MONTH),
+                        asOf,
+                        in.find(KNOWN).orElse(ReviewSite.NEWEST),
+                        ReadJobs.shown(in, site));
+    }
+}
