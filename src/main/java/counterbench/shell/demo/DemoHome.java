@@ -51,8 +51,10 @@ final class DemoHome {
         Path made = new Home(demo.folder).folder();
         Files.writeString(
                 made.resolve(MARKER),
-                "This folder was filled by the command demo, which empties it and fills it again.\n"
-                        + "Nothing in it is real. Keep nothing of your own here.\n");
+                """
+                This folder was filled by the command demo, which empties it and fills it again.
+                Nothing in it is real. Keep nothing of your own here.
+                """);
         return made;
     }
 

@@ -125,7 +125,7 @@ class MonthCommandsTest {
                                 .filter(l -> l.contains(",BENCH(") || l.startsWith("site,"))
                                 .toList());
         String bench = all.stream().filter(l -> l.contains(",BENCH(")).findFirst().orElseThrow();
-        String[] cells = bench.split(",");
+        String[] cells = bench.split(",", -1);
         assertThat(
                         type("balance --site NORTH --format csv --account \""
                                         + cells[1]
