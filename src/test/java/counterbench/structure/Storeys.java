@@ -24,6 +24,7 @@ final class Storeys {
                     List.of("intake.store..", "procedure..", "cores..", "claims.."),
                     List.of("review"),
                     List.of("review.store..", "month"),
+                    List.of("month.sheet.."),
                     List.of("month.store..", "care.."),
                     List.of("shell.."),
                     List.of(""));
