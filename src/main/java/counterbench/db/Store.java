@@ -28,6 +28,8 @@ public final class Store implements AutoCloseable {
                     .withExecuteDeleteWithoutWhere(ExecuteWithoutWhere.THROW)
                     .withExecuteLogging(false);
     private @Nullable Connection writer;
+    private @Nullable Connection keeper;
+    private boolean closed;
 
     static {
         // jOOQ writes its name and a tip of the day to the log unless it is told not to.
@@ -45,11 +47,16 @@ public final class Store implements AutoCloseable {
      * @throws StoreUnusable if it cannot be opened
      */
     public static Store open(StoreAddress address, Migrations migrations) {
-        // Read by H2 when its server starts: other machines must not reach the embedded store.
-        System.setProperty("h2.bindAddress", "127.0.0.1");
-        Store store = new Store(address);
+        Store store = asItIs(address);
         migrations.bringUpToDate(store);
         return store;
+    }
+
+    /** The store with whatever tables it has, for those who make or look after them. */
+    public static Store asItIs(StoreAddress address) {
+        // Read by H2 when its server starts: other machines must not reach the embedded store.
+        System.setProperty("h2.bindAddress", "127.0.0.1");
+        return new Store(address);
     }
 
     /** Where it lies. */
@@ -64,6 +71,21 @@ public final class Store implements AutoCloseable {
 
     /** A connection of its own, in auto-commit mode. The caller closes it. */
     public Connection connect() {
+        keepOpen();
+        return newConnection();
+    }
+
+    /**
+     * Holds the embedded store open until this is closed: it would otherwise be closed and opened
+     * anew, which takes a fifth of a second, whenever its last connection goes.
+     */
+    private synchronized void keepOpen() {
+        if (isEmbedded() && keeper == null && !closed) {
+            keeper = newConnection();
+        }
+    }
+
+    private Connection newConnection() {
         try {
             return address.user().isEmpty()
                     ? DriverManager.getConnection(address.url())
@@ -216,13 +238,20 @@ public final class Store implements AutoCloseable {
 
     @Override
     public synchronized void close() {
-        if (writer != null) {
-            try {
-                writer.close();
-            } catch (SQLException e) {
-                // Closing a broken connection changes nothing.
+        closed = true;
+        close(writer);
+        close(keeper);
+        writer = null;
+        keeper = null;
+    }
+
+    private static void close(@Nullable Connection connection) {
+        try {
+            if (connection != null) {
+                connection.close();
             }
-            writer = null;
+        } catch (SQLException e) {
+            // Closing a broken connection changes nothing.
         }
     }
 }

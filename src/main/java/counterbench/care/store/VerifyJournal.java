@@ -7,8 +7,8 @@ import java.time.Instant;
 import java.util.Optional;
 
 /**
- * Verifies a site's journal: that its chain of hashes holds, and that the sum of every part over
- * all accounts is zero.
+ * Verifies a site's journal: that its chain of hashes holds, that what its facts name is there and
+ * lies where it is looked for, and that the sum of every part over all accounts is zero.
  */
 public final class VerifyJournal {
     private final Store store;
@@ -27,7 +27,9 @@ public final class VerifyJournal {
         if (chain.broken().isPresent()) {
             return chain;
         }
-        Optional<Verification.Broken> broken = SumsOfParts.firstBroken(store, site, now);
+        Optional<Verification.Broken> broken =
+                store.readSnapshot(sql -> References.firstBroken(sql, site))
+                        .or(() -> SumsOfParts.firstBroken(store, site, now));
         return new Verification.Outcome(
                 broken.map(b -> b.number() - 1).orElse(chain.entries()),
                 chain.facts(),

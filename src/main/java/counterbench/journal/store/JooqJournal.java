@@ -13,6 +13,7 @@ import counterbench.journal.Draft;
 import counterbench.journal.Entry;
 import counterbench.journal.Sha256;
 import counterbench.shared.StoreUnusable;
+import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -69,8 +70,11 @@ public final class JooqJournal {
     }
 
     private static boolean isBroken(RuntimeException e) {
-        return e instanceof DataAccessException data
-                && (data.sqlState().startsWith("08") || data.sqlState().startsWith("9006"));
+        String state =
+                e instanceof DataAccessException data
+                        ? data.sqlState()
+                        : e.getCause() instanceof SQLException sql ? sql.getSQLState() : null;
+        return state != null && (state.startsWith("08") || state.startsWith("9006"));
     }
 
     private static Entry append(

@@ -29,7 +29,7 @@ public final class JournalVerifyCommand extends BaseCommand {
                         .takes(Options.SITE)
                         .printsRows()
                         .note(
-                                "Computes every hash again, and adds"
+                                "Computes every hash again, looks for all that facts name, and adds"
                                         + " up every part over all accounts. Ends with 1 if an"
                                         + " entry does not hold."));
         this.store = store;

@@ -1,0 +1,59 @@
+package counterbench.shell.care;
+
+import counterbench.care.ReversalRequest;
+import counterbench.care.store.ReverseEntry;
+import counterbench.db.Store;
+import counterbench.journal.Entry;
+import counterbench.shared.Site;
+import counterbench.shell.Argument;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import java.util.function.Supplier;
+
+/** Takes back an entry or a fact. */
+public final class ReverseCommand extends BaseCommand {
+    private static final Argument<String> ENTRY =
+            Argument.of("ENTRY[.LINE]", Readings.TEXT, "the entry, or one of its facts");
+    private static final Option<String> REASON =
+            Option.of("reason", "TEXT", Readings.TEXT, "why").asRequired();
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public ReverseCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of("reverse", Group.LEAD, "Take back an entry, or one of its facts")
+                        .takes(ENTRY, REASON, Options.SITE)
+                        .example("reverse 12 --reason \"sheet of another day\"")
+                        .example("reverse 12.3 --reason \"wrong job\"")
+                        .note(
+                                "What was recorded stays to be read and counts no more. Everybody"
+                                        + " may take back the own entries, a lead those of"
+                                        + " others.\nA reversal is not reversed: record the facts"
+                                        + " anew."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        ReversalRequest request = ReversalRequest.of(in.get(ENTRY), in.get(REASON));
+        Site site = sites.of(in);
+        Entry entry =
+                new ReverseEntry(store.get()).run(request, site, in.person(), in.now(), in.line());
+        in.print(
+                request.typed()
+                        + " is reversed: entry "
+                        + entry.number()
+                        + " of site "
+                        + site.site());
+        return Status.DONE;
+    }
+}

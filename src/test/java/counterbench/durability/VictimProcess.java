@@ -1,0 +1,75 @@
+package counterbench.durability;
+
+import counterbench.db.StoreAddress;
+import counterbench.db.TestStores;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** A victim seen from outside: started, let go, listened to, killed. */
+final class VictimProcess implements AutoCloseable {
+    private final Process process;
+    private final BufferedReader out;
+
+    private VictimProcess(Process process) {
+        this.process = process;
+        this.out =
+                new BufferedReader(
+                        new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
+    }
+
+    /** Starts one, which does nothing before it is let go. */
+    static VictimProcess start(StoreAddress address, String... paper) throws IOException {
+        List<String> line =
+                new ArrayList<>(
+                        List.of(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-XX:TieredStopAtLevel=1",
+                                "-XX:+UseSerialGC",
+                                "-Xmx256m",
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                Victim.class.getName(),
+                                address.file().isPresent()
+                                        ? TestStores.folder(address).toString()
+                                        : "unused",
+                                address.file().isPresent() ? "" : address.url()));
+        line.addAll(Arrays.asList(paper));
+        return new VictimProcess(
+                new ProcessBuilder(line).redirectError(ProcessBuilder.Redirect.INHERIT).start());
+    }
+
+    VictimProcess go() throws IOException {
+        process.getOutputStream().write('\n');
+        process.getOutputStream().flush();
+        return this;
+    }
+
+    /** What it says next; null after its end. */
+    @Nullable String next() throws IOException {
+        return out.readLine();
+    }
+
+    /** Kills it as {@code kill -9} does, and gives all that it had said until then. */
+    List<String> kill() throws IOException, InterruptedException {
+        // The process's own way of killing it would close its output before we have read it.
+        process.toHandle().destroyForcibly();
+        List<String> rest = new ArrayList<>();
+        for (String line; (line = next()) != null; ) {
+            rest.add(line);
+        }
+        process.waitFor();
+        return rest;
+    }
+
+    @Override
+    public void close() {
+        process.destroyForcibly();
+    }
+}
