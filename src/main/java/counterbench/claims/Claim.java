@@ -10,8 +10,9 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What the workshop asks for a job. Amounts are in the site's currency.
+ * What the workshop asks for a job.
  *
+ * @param currency what its amounts are counted in; the site's currency if not said
  * @param replaces the claim that this one takes the place of, if it says so
  */
 public record Claim(
@@ -26,7 +27,8 @@ public record Claim(
         @Nullable LocalDate withdrawnOn,
         @Nullable LocalDate deniedOn,
         @Nullable String reason,
-        @Nullable String replaces) {
+        @Nullable String replaces,
+        @Nullable String currency) {
     /** How claims stand: by day of submission, then by row. */
     public static final Comparator<Claim> ORDER =
             Comparator.comparing(Claim::submittedOn).thenComparing(Claim::address);
@@ -36,6 +38,36 @@ public record Claim(
         Objects.requireNonNull(claim, "claim");
         Objects.requireNonNull(job, "job");
         Objects.requireNonNull(submittedOn, "submittedOn");
+    }
+
+    /** One in the site's currency. */
+    public Claim(
+            Address address,
+            String claim,
+            String job,
+            LocalDate submittedOn,
+            @Nullable BigDecimal labourHours,
+            @Nullable BigDecimal labourAmount,
+            @Nullable BigDecimal partsAmount,
+            @Nullable BigDecimal coreCharge,
+            @Nullable LocalDate withdrawnOn,
+            @Nullable LocalDate deniedOn,
+            @Nullable String reason,
+            @Nullable String replaces) {
+        this(
+                address,
+                claim,
+                job,
+                submittedOn,
+                labourHours,
+                labourAmount,
+                partsAmount,
+                coreCharge,
+                withdrawnOn,
+                deniedOn,
+                reason,
+                replaces,
+                null);
     }
 
     /**

@@ -17,9 +17,9 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 
 /** One job's file beside the terms that it is judged by. */
-record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
+public record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
     /** The revision in force on the day of completion; for a job that goes on, today. */
-    Optional<Pack> pack() {
+    public Optional<Pack> pack() {
         return job().flatMap(j -> terms.packs().inForce(j.campaign(), site.dayOf(until(j))));
     }
 
@@ -28,18 +28,19 @@ record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
         return completedAt == null ? asOf : completedAt;
     }
 
-    Optional<Job> job() {
+    /** The job, if it counts yet. */
+    public Optional<Job> job() {
         return Optional.ofNullable(file.job());
     }
 
     /** The vehicle's attributes; none for one that is not listed. */
-    Map<String, String> attributes() {
+    public Map<String, String> attributes() {
         Vehicle vehicle = file.vehicle();
         return vehicle == null ? Map.of() : vehicle.attributes();
     }
 
     /** The job's removed cores with all that is known of each. */
-    List<CoreHistory> cores() {
+    public List<CoreHistory> cores() {
         Map<String, List<CoreEvent>> byTag = new TreeMap<>();
         file.cores().forEach(e -> byTag.computeIfAbsent(e.core(), c -> new ArrayList<>()).add(e));
         return byTag.entrySet().stream()

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param revision the revision it was packed under, if known
  * @param expiresOn the last usable day of what is in it, if it has one
  * @param missing what it came without
+ * @param receiving what the paper says besides
  */
 public record Kit(
         Address address,
@@ -27,12 +28,51 @@ public record Kit(
         @Nullable LocalDate expiresOn,
         @Nullable String lot,
         @Nullable BigDecimal unitCost,
-        List<PartQuantity> missing) {
+        List<PartQuantity> missing,
+        Receiving receiving) {
+    /**
+     * What the paper of its receipt says besides.
+     *
+     * @param currency what the cost is counted in; the site's if not said
+     * @param document the paper's own number
+     * @param by who received it
+     */
+    public record Receiving(
+            @Nullable String currency, @Nullable String document, @Nullable String by) {
+        /** Nothing. */
+        public static final Receiving NOT_SAID = new Receiving(null, null, null);
+    }
+
     public Kit {
         Objects.requireNonNull(kit, "kit");
         Objects.requireNonNull(kitPart, "kitPart");
         Objects.requireNonNull(receivedAt, "receivedAt");
         missing = List.copyOf(missing);
+        Objects.requireNonNull(receiving, "receiving");
+    }
+
+    /** One of whose receipt the paper says nothing besides. */
+    public Kit(
+            Address address,
+            String kit,
+            String kitPart,
+            Instant receivedAt,
+            @Nullable String revision,
+            @Nullable LocalDate expiresOn,
+            @Nullable String lot,
+            @Nullable BigDecimal unitCost,
+            List<PartQuantity> missing) {
+        this(
+                address,
+                kit,
+                kitPart,
+                receivedAt,
+                revision,
+                expiresOn,
+                lot,
+                unitCost,
+                missing,
+                Receiving.NOT_SAID);
     }
 
     /** How much of a part it came without. */

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param part the part concerned; with a kit, only that part of it
  * @param quantity how much of the part
  * @param otherSite the site it was sent to or came from
+ * @param by who did it, if the row says so
  */
 public record StockEvent(
         Address address,
@@ -24,10 +25,24 @@ public record StockEvent(
         @Nullable String part,
         @Nullable Quantity quantity,
         @Nullable String lot,
-        @Nullable String otherSite) {
+        @Nullable String otherSite,
+        @Nullable String by) {
     public StockEvent {
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(at, "at");
+    }
+
+    /** One of which nobody says who did it. */
+    public StockEvent(
+            Address address,
+            Kind kind,
+            Instant at,
+            @Nullable String kit,
+            @Nullable String part,
+            @Nullable Quantity quantity,
+            @Nullable String lot,
+            @Nullable String otherSite) {
+        this(address, kind, at, kit, part, quantity, lot, otherSite, null);
     }
 
     /** What can happen to goods apart from jobs. */

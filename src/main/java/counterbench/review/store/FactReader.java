@@ -72,7 +72,9 @@ final class FactReader {
                         row.date("expires_on"),
                         row.text("lot"),
                         row.decimal("unit_cost"),
-                        parts(row.text("missing"))));
+                        parts(row.text("missing")),
+                        new Kit.Receiving(
+                                row.text("currency"), row.text("document"), row.text("by"))));
     }
 
     private static List<PartQuantity> parts(@Nullable String said) {
@@ -97,7 +99,8 @@ final class FactReader {
                         time(row, "received_at"),
                         row.text("lot"),
                         row.date("expires_on"),
-                        row.decimal("unit_cost")));
+                        row.decimal("unit_cost"),
+                        row.text("by")));
     }
 
     Optional<StockEvent> event(Address address, FactRow row) {
@@ -113,7 +116,8 @@ final class FactReader {
                         row.text("part"),
                         quantity(row),
                         row.text("lot"),
-                        row.text("other_site")));
+                        row.text("other_site"),
+                        row.text("by")));
     }
 
     Optional<Count> count(Address address, FactRow row) {
@@ -126,7 +130,8 @@ final class FactReader {
                         time(row, "counted_at"),
                         Objects.requireNonNull(quantity(row)),
                         row.text("part"),
-                        row.text("kit")));
+                        row.text("kit"),
+                        row.text("by")));
     }
 
     Optional<Issue> issue(Address address, FactRow row) {
@@ -141,7 +146,8 @@ final class FactReader {
                         row.text("kit"),
                         row.text("part"),
                         quantity(row),
-                        row.text("lot")));
+                        row.text("lot"),
+                        row.text("by")));
     }
 
     Optional<Use> use(Address address, FactRow row) {
@@ -242,7 +248,8 @@ final class FactReader {
                         row.text("vin"),
                         row.text("core"),
                         row.text("serial"),
-                        creditKind(row)));
+                        creditKind(row),
+                        row.text("currency")));
     }
 
     /** A line that does not say what it pays, and names a core and no claim, pays for the core. */
@@ -275,7 +282,8 @@ final class FactReader {
                         reachedDay(row.date("withdrawn_on")),
                         reachedDay(row.date("denied_on")),
                         row.text("reason"),
-                        row.text("replaces")));
+                        row.text("replaces"),
+                        row.text("currency")));
     }
 
     private @Nullable LocalDate reachedDay(@Nullable LocalDate day) {

@@ -98,7 +98,7 @@ public final class SiteScan implements AutoCloseable {
     }
 
     /** Gives each credit that belongs to no claim. */
-    void eachCreditOfNoClaim(Consumer<CreditFacts> credits) {
+    public void eachCreditOfNoClaim(Consumer<CreditFacts> credits) {
         siteFacts.eachCreditOfNoClaim(credits);
     }
 
