@@ -1,7 +1,10 @@
 package counterbench.procedure;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** A torque wrench, meter or tachometer, with its calibrations. */
@@ -16,5 +19,12 @@ public record Instrument(
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(unit, "unit");
         calibrations = List.copyOf(calibrations);
+    }
+
+    /** The calibration by which it is used on a day: the last one not after it. */
+    public Optional<Calibration> calibrationOn(LocalDate day) {
+        return calibrations.stream()
+                .filter(c -> !c.calibratedOn().isAfter(day))
+                .max(Comparator.comparing(Calibration::calibratedOn));
     }
 }

@@ -53,7 +53,7 @@ public final class InstrumentOverdue extends CompletedJobJudge<ProcedureFacts> {
 
     private static Optional<String> fault(Instrument instrument, LocalDate used) {
         String name = "instrument " + instrument.instrument();
-        Optional<Calibration> inForce = InForce.of(instrument, used);
+        Optional<Calibration> inForce = instrument.calibrationOn(used);
         if (inForce.isEmpty()) {
             return Optional.of(name + " was not yet calibrated on " + used);
         }

@@ -18,7 +18,7 @@ record Uncertainty(Instrument instrument, Calibration calibration) {
         return facts.instrument(mark.instrument())
                 .flatMap(
                         i ->
-                                InForce.of(i, facts.judged().site().dayOf(mark.at()))
+                                i.calibrationOn(facts.judged().site().dayOf(mark.at()))
                                         .map(c -> new Uncertainty(i, c)));
     }
 

@@ -26,8 +26,7 @@ class SpooledRowsTest {
     @Test
     void rows_come_by_key_whatever_order_they_are_given_in() {
         long seed = new Random().nextLong();
-        List<Integer> numbers =
-                new ArrayList<>(IntStream.range(-700, 700).boxed().toList());
+        List<Integer> numbers = new ArrayList<>(IntStream.range(-700, 700).boxed().toList());
         Collections.shuffle(numbers, new Random(seed));
         try (SpooledRows rows = new SpooledRows(3)) {
             numbers.forEach(n -> rows.add(List.of(n), Map.of("n", n.longValue())));

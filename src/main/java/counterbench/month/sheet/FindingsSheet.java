@@ -1,0 +1,57 @@
+package counterbench.month.sheet;
+
+import counterbench.judgement.Finding;
+import counterbench.review.FindingState;
+import counterbench.review.Settlement;
+import counterbench.review.Settlements;
+import counterbench.sheets.report.SpooledRows;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
+
+/** The findings of the month that a workbook is about, the gravest first. */
+final class FindingsSheet {
+    private final Period period;
+    private final Predicate<Finding> wanted;
+    private final SpooledRows rows;
+
+    FindingsSheet(Period period, Predicate<Finding> wanted, SpooledRows rows) {
+        this.period = period;
+        this.wanted = wanted;
+        this.rows = rows;
+    }
+
+    void add(Collection<Finding> findings, Settlements settlements) {
+        findings.stream()
+                .filter(finding -> period.month().equals(finding.month()))
+                .filter(wanted)
+                .forEach(finding -> add(finding, settlements.of(finding).orElse(null)));
+    }
+
+    private void add(Finding finding, @Nullable Settlement settled) {
+        FindingState state = settled == null ? FindingState.OPEN : FindingState.SETTLED;
+        RowOf row =
+                new RowOf()
+                        .with("severity", finding.rule().severity().word())
+                        .with("rule", finding.rule().word())
+                        .with("campaign", finding.campaign())
+                        .with("subject_kind", finding.subject().kind().word())
+                        .with("subject", finding.subject().name())
+                        .with("part", finding.subject().part())
+                        .with("step", finding.subject().step())
+                        .with("message", finding.message())
+                        .with("state", state.word());
+        if (settled != null) {
+            row.with("settled_by", settled.person())
+                    .with("settled_at", settled.at())
+                    .with("reason", settled.reason());
+        }
+        rows.add(
+                List.of(
+                        finding.rule().severity().ordinal(),
+                        finding.rule().ordinal(),
+                        finding.subject().name()),
+                row.values());
+    }
+}

@@ -1,0 +1,63 @@
+package counterbench.month.sheet;
+
+import counterbench.sheets.report.SpooledRows;
+import counterbench.stock.Account;
+import counterbench.stock.LedgerFacts;
+import counterbench.stock.Move;
+import counterbench.stock.Source;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Every movement of goods of the month, in order of time. */
+final class MovementsSheet {
+    private final Period period;
+    private final PartNames names;
+    private final SpooledRows rows;
+
+    MovementsSheet(Period period, PartNames names, SpooledRows rows) {
+        this.period = period;
+        this.names = names;
+        this.rows = rows;
+    }
+
+    /** Adds those of the moves that belong to the month. */
+    void add(Collection<Move> moves, LedgerFacts facts) {
+        List<Move> ofMonth = moves.stream().filter(m -> period.contains(m.at())).toList();
+        if (!ofMonth.isEmpty()) {
+            Doers doers = new Doers(facts);
+            ofMonth.forEach(move -> add(move, doers));
+        }
+    }
+
+    private void add(Move move, Doers doers) {
+        rows.add(
+                List.of(move.at(), move.fact().entry(), move.fact().line()),
+                new RowOf()
+                        .with("at", move.at())
+                        .with("act", Act.of(move))
+                        .part(move.part(), names)
+                        .with("quantity", move.quantity())
+                        .with("from", move.from())
+                        .with("to", move.to())
+                        .with("kit", nameOf(move.source(), Source.Kind.KIT))
+                        .with("lot", nameOf(move.source(), Source.Kind.LOT))
+                        .with("job", job(move).orElse(null))
+                        .with("by", doers.of(move.fact()))
+                        .with("entry", move.fact())
+                        .values());
+    }
+
+    private static @Nullable String nameOf(Source source, Source.Kind kind) {
+        return source.kind() == kind ? source.name() : null;
+    }
+
+    private static Optional<String> job(Move move) {
+        return Stream.of(move.to(), move.from())
+                .filter(a -> a.kind() == Account.Kind.BENCH || a.kind() == Account.Kind.VEHICLE)
+                .map(Account::name)
+                .findFirst();
+    }
+}

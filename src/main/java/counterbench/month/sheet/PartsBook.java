@@ -1,0 +1,126 @@
+package counterbench.month.sheet;
+
+import counterbench.judgement.Finding;
+import counterbench.judgement.Rule;
+import counterbench.judgement.SubjectKind;
+import counterbench.month.MonthAccount;
+import counterbench.review.Component;
+import counterbench.review.HardwareOfJobs;
+import counterbench.review.Settlements;
+import counterbench.review.Terms;
+import counterbench.sheets.report.ReportRows;
+import counterbench.sheets.report.SpooledRows;
+import counterbench.stock.Account;
+import counterbench.stock.Count;
+import counterbench.stock.Ledger;
+import counterbench.stock.LedgerFacts;
+import counterbench.stock.Move;
+import counterbench.stock.StoreTimeline;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Gathers the rows of the monthly parts workbook. */
+public final class PartsBook implements Book {
+    private static final Set<Rule> OF_HARDWARE =
+            EnumSet.of(
+                    Rule.REUSED_HARDWARE,
+                    Rule.HARDWARE_SHORT,
+                    Rule.HARDWARE_OVER,
+                    Rule.MATCHED_SET_SPLIT,
+                    Rule.EXPIRED_WHEN_USED,
+                    Rule.KIT_UNKNOWN,
+                    Rule.KIT_OF_ANOTHER_JOB,
+                    Rule.LEFT_ON_BENCH,
+                    Rule.CONDITION_UNKNOWN);
+
+    private final MonthAccount account;
+    private final HardwareOfJobs hardware;
+    private final TableRows tables;
+    private final SpooledRows movementRows = new SpooledRows();
+    private final SpooledRows kitRows = new SpooledRows();
+    private final SpooledRows expiryRows = new SpooledRows();
+    private final SpooledRows countRows = new SpooledRows();
+    private final SpooledRows findingRows = new SpooledRows();
+    private final MovementsSheet movements;
+    private final KitsSheet kits;
+    private final ExpirySheet expiry;
+    private final CountsSheet counts;
+    private final FindingsSheet findings;
+    private final List<Move> storeMoves = new ArrayList<>();
+
+    /**
+     * @param asOf as of when the site is read
+     */
+    public PartsBook(Period period, Terms terms, PartNames names, Instant asOf) {
+        account = new MonthAccount(period.site(), period.month(), terms.packs());
+        hardware = new HardwareOfJobs(period.site(), terms, asOf);
+        tables = new TableRows(names);
+        movements = new MovementsSheet(period, names, movementRows);
+        kits = new KitsSheet(period, kitRows);
+        expiry = new ExpirySheet(period, terms, names, expiryRows);
+        counts = new CountsSheet(period, names, countRows);
+        findings = new FindingsSheet(period, PartsBook::isOfParts, findingRows);
+    }
+
+    private static boolean isOfParts(Finding finding) {
+        SubjectKind about = finding.subject().kind();
+        return about == SubjectKind.KIT
+                || about == SubjectKind.ACCOUNT
+                || OF_HARDWARE.contains(finding.rule());
+    }
+
+    @Override
+    public void add(Component component) {
+        LedgerFacts facts = component.facts();
+        Ledger ledger = Ledger.of(facts);
+        account.addComponent(ledger, hardware.completed(component, ledger));
+        kits.add(facts, ledger);
+        counts.add(facts.counts(), ledger.differences());
+        addMoves(facts, ledger.moves());
+    }
+
+    private void addMoves(LedgerFacts facts, List<Move> moves) {
+        movements.add(moves, facts);
+        expiry.add(facts, moves);
+        moves.stream().filter(m -> m.touches(Account.STORE)).forEach(storeMoves::add);
+    }
+
+    @Override
+    public void end(LedgerFacts storeOnly, Collection<Count> looseCounts) {
+        Ledger store = Ledger.of(storeOnly);
+        account.addStore(store, looseCounts);
+        addMoves(storeOnly, store.moves());
+        Collection<StoreTimeline> timelines = StoreTimeline.ofAll(storeMoves, looseCounts).values();
+        timelines.forEach(timeline -> addMoves(storeOnly, timeline.countMoves()));
+        counts.add(looseCounts, timelines.stream().flatMap(t -> t.differences().stream()).toList());
+        expiry.end();
+    }
+
+    @Override
+    public void add(Collection<Finding> found, Settlements settlements) {
+        findings.add(found, settlements);
+    }
+
+    @Override
+    public Map<String, ReportRows> rows() {
+        return Map.of(
+                "Balance", ReportRows.of(tables.balance(account)),
+                "Consumption", ReportRows.of(tables.consumption(account)),
+                "Movements", movementRows,
+                "Kits", kitRows,
+                "Expiry", expiryRows,
+                "Counts", countRows,
+                "Findings", findingRows);
+    }
+
+    @Override
+    public void close() {
+        List.of(movementRows, kitRows, expiryRows, countRows, findingRows)
+                .forEach(SpooledRows::close);
+    }
+}

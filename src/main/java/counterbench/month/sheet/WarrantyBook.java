@@ -1,0 +1,132 @@
+package counterbench.month.sheet;
+
+import counterbench.claims.Credit;
+import counterbench.claims.CreditFacts;
+import counterbench.cores.CoreHistory;
+import counterbench.job.Job;
+import counterbench.judgement.Finding;
+import counterbench.judgement.SubjectKind;
+import counterbench.review.Component;
+import counterbench.review.JobCase;
+import counterbench.review.JobFile;
+import counterbench.review.Settlements;
+import counterbench.review.Terms;
+import counterbench.sheets.report.ReportRows;
+import counterbench.sheets.report.SpooledRows;
+import counterbench.stock.Count;
+import counterbench.stock.LedgerFacts;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Gathers the rows of the monthly warranty workbook. */
+public final class WarrantyBook implements Book {
+    private final Period period;
+    private final Terms terms;
+    private final Instant asOf;
+    private final SpooledRows claimRows = new SpooledRows();
+    private final SpooledRows jobRows = new SpooledRows();
+    private final SpooledRows evidenceRows = new SpooledRows();
+    private final SpooledRows coreRows = new SpooledRows();
+    private final SpooledRows creditRows = new SpooledRows();
+    private final SpooledRows findingRows = new SpooledRows();
+    private final OpenFindings open = new OpenFindings();
+    private final ClaimsSheet claims;
+    private final JobsSheet jobs;
+    private final EvidenceSheet evidence;
+    private final CoresSheet cores;
+    private final CreditsSheet credits;
+    private final FindingsSheet findings;
+
+    /**
+     * @param asOf as of when the site is read
+     */
+    public WarrantyBook(Period period, Terms terms, Instant asOf) {
+        this.period = period;
+        this.terms = terms;
+        this.asOf = asOf;
+        claims = new ClaimsSheet(period, claimRows);
+        jobs = new JobsSheet(period, open, jobRows);
+        evidence = new EvidenceSheet(period, evidenceRows);
+        cores = new CoresSheet(period, coreRows);
+        credits = new CreditsSheet(period, creditRows);
+        findings = new FindingsSheet(period, WarrantyBook::isOfWarranty, findingRows);
+    }
+
+    private static boolean isOfWarranty(Finding finding) {
+        SubjectKind about = finding.subject().kind();
+        return about != SubjectKind.KIT && about != SubjectKind.ACCOUNT;
+    }
+
+    @Override
+    public void add(Collection<Finding> found, Settlements settlements) {
+        open.add(found, settlements);
+        findings.add(found, settlements);
+    }
+
+    @Override
+    public void addOfNoClaim(CreditFacts credit) {
+        credits.addOfNoClaim(credit);
+    }
+
+    @Override
+    public void add(Component component) {
+        component.jobs().forEach(this::add);
+    }
+
+    private void add(JobFile file) {
+        JobCase jobCase = new JobCase(period.site(), terms, asOf, file);
+        List<CoreHistory> removed = jobCase.cores();
+        claims.add(file);
+        credits.addOfClaims(file.name(), file.credits());
+        removed.forEach(core -> cores.add(core, jobCase, creditsOf(core, file)));
+        @Nullable Job job = file.job();
+        @Nullable Instant completedAt = job == null ? null : job.completedAt();
+        if (job != null
+                && completedAt != null
+                && job.isCompleted()
+                && period.contains(completedAt)) {
+            jobs.add(job, completedAt, jobCase, removed);
+            evidence.add(job, completedAt, jobCase, removed);
+        }
+    }
+
+    /** Core credits that name the core, with or without a claim. */
+    private List<Credit> creditsOf(CoreHistory core, JobFile file) {
+        List<Credit> all = new ArrayList<>(credits.takeOfCore(core.core(), file.name()));
+        file.credits().stream().filter(c -> names(c, core)).forEach(all::add);
+        all.removeIf(c -> c.kind() != Credit.Kind.CORE);
+        return all;
+    }
+
+    private static boolean names(Credit credit, CoreHistory core) {
+        return credit.core() == null
+                ? credit.serial() != null && credit.serial().equals(core.serial())
+                : credit.core().equals(core.core());
+    }
+
+    @Override
+    public void end(LedgerFacts storeOnly, Collection<Count> looseCounts) {
+        credits.end();
+    }
+
+    @Override
+    public Map<String, ReportRows> rows() {
+        return Map.of(
+                "Claims", claimRows,
+                "Jobs", jobRows,
+                "Evidence", evidenceRows,
+                "Cores", coreRows,
+                "Credits", creditRows,
+                "Findings", findingRows);
+    }
+
+    @Override
+    public void close() {
+        List.of(claimRows, jobRows, evidenceRows, coreRows, creditRows, findingRows)
+                .forEach(SpooledRows::close);
+    }
+}

@@ -1,0 +1,128 @@
+package counterbench.month.store;
+
+import counterbench.db.Store;
+import counterbench.journal.Entry;
+import counterbench.journal.store.EntryReader;
+import counterbench.judgement.Finding;
+import counterbench.month.sheet.Book;
+import counterbench.month.sheet.BookKind;
+import counterbench.month.sheet.BookNotes;
+import counterbench.month.sheet.PartNames;
+import counterbench.month.sheet.PartsBook;
+import counterbench.month.sheet.Period;
+import counterbench.month.sheet.WarrantyBook;
+import counterbench.review.Settlements;
+import counterbench.review.Terms;
+import counterbench.review.store.FindingBook;
+import counterbench.review.store.ReviewSite;
+import counterbench.review.store.SiteScan;
+import counterbench.shared.Progress;
+import counterbench.shared.Site;
+import counterbench.sheets.report.Report;
+import counterbench.sheets.report.ReportLayout;
+import counterbench.sheets.report.WorkbookSink;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * Writes a monthly workbook, all of it as known at the newest entry of the site's journal when it
+ * begins, whatever others record meanwhile.
+ */
+public final class ExportMonth {
+    private final Store store;
+    private final WorkbookSink sink;
+
+    public ExportMonth(Store store, WorkbookSink sink) {
+        this.store = store;
+        this.sink = sink;
+    }
+
+    /**
+     * What is asked for.
+     *
+     * @param now the time of the export
+     * @param file the workbook, written over an older one of that name
+     */
+    public record Request(
+            BookKind kind, Period period, ReportLayout layout, Instant now, Path file) {
+        public Request {
+            Objects.requireNonNull(kind, "kind");
+            Objects.requireNonNull(period, "period");
+            Objects.requireNonNull(layout, "layout");
+            Objects.requireNonNull(now, "now");
+            Objects.requireNonNull(file, "file");
+        }
+    }
+
+    /** Writes the workbook; says which entry was the newest, if there was one. */
+    public Optional<Entry> run(Request request, Progress progress) {
+        Site site = request.period().site();
+        Optional<Entry> newest =
+                store.read(sql -> EntryReader.newest(sql, site.no(), 1)).stream().findFirst();
+        long known = newest.map(Entry::number).orElse(0L);
+        List<Finding> found =
+                new ReviewSite(store)
+                        .run(site, request.now(), known, steps(progress, "judging jobs", site));
+        Settlements settled = new FindingBook(store).settled(site, request.now(), known);
+        try (SiteScan scan = new SiteScan(store, site, request.now(), known);
+                Book book = book(request, scan.terms(), known)) {
+            book.add(found, settled);
+            gather(scan, book, steps(progress, "gathering rows", site));
+            BookNotes notes =
+                    new BookNotes(
+                            request.kind(),
+                            request.period(),
+                            request.now(),
+                            newest.orElse(null),
+                            scan.terms().packs(),
+                            found);
+            sink.write(report(request, book, notes), request.file());
+        }
+        return newest;
+    }
+
+    private static JobSteps steps(Progress progress, String what, Site site) {
+        return new JobSteps(progress, what + " of " + site.site());
+    }
+
+    private Book book(Request request, Terms terms, long known) {
+        return switch (request.kind()) {
+            case PARTS ->
+                    new PartsBook(
+                            request.period(), terms, names(request, terms, known), request.now());
+            case WARRANTY -> new WarrantyBook(request.period(), terms, request.now());
+        };
+    }
+
+    private PartNames names(Request request, Terms terms, long known) {
+        return new PartNames(
+                terms.packs(),
+                store.read(sql -> PartList.names(sql, request.period().site(), known)),
+                terms.partUnits());
+    }
+
+    private static void gather(SiteScan scan, Book book, JobSteps steps) {
+        scan.eachCreditOfNoClaim(book::addOfNoClaim);
+        scan.all(
+                component -> {
+                    book.add(component);
+                    steps.add(component.jobs().size());
+                });
+        book.end(scan.storeOnly(), scan.looseCounts());
+    }
+
+    private static Report report(Request request, Book book, BookNotes notes) {
+        Site site = request.period().site();
+        return new Report(
+                request.layout(),
+                notes.subject(),
+                site.zone(),
+                site.currency(),
+                request.now(),
+                book.rows(),
+                notes.lines());
+    }
+}
