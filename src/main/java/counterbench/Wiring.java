@@ -14,6 +14,7 @@ import org.springframework.context.annotation.Import;
     IntakeWiring.class,
     ReviewWiring.class,
     MonthWiring.class,
+    ExportWiring.class,
     DemoWiring.class
 })
 class Wiring {}

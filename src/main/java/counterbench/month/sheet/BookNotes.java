@@ -26,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record BookNotes(
         BookKind kind,
-        Period period,
+        SiteMonth period,
         Instant asOf,
         @Nullable Entry newest,
         Packs packs,

@@ -13,10 +13,10 @@ import org.jspecify.annotations.Nullable;
 
 /** The claims that were submitted in the month, and what has come of them since. */
 final class ClaimsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final SpooledRows rows;
 
-    ClaimsSheet(Period period, SpooledRows rows) {
+    ClaimsSheet(SiteMonth period, SpooledRows rows) {
         this.period = period;
         this.rows = rows;
     }

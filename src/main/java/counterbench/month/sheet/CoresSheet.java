@@ -29,10 +29,10 @@ import org.jspecify.annotations.Nullable;
 final class CoresSheet {
     private static final int SECONDS = 60;
 
-    private final Period period;
+    private final SiteMonth period;
     private final SpooledRows rows;
 
-    CoresSheet(Period period, SpooledRows rows) {
+    CoresSheet(SiteMonth period, SpooledRows rows) {
         this.period = period;
         this.rows = rows;
     }

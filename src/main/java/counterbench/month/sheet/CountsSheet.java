@@ -14,11 +14,11 @@ import org.jspecify.annotations.Nullable;
 
 /** What was counted in the month, against the book at that time. */
 final class CountsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final PartNames names;
     private final SpooledRows rows;
 
-    CountsSheet(Period period, PartNames names, SpooledRows rows) {
+    CountsSheet(SiteMonth period, PartNames names, SpooledRows rows) {
         this.period = period;
         this.names = names;
         this.rows = rows;

@@ -11,11 +11,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The lines of remittances that were paid in the month. */
 final class CreditsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final SpooledRows rows;
     private final Map<String, List<Credit>> ofCores = new HashMap<>();
 
-    CreditsSheet(Period period, SpooledRows rows) {
+    CreditsSheet(SiteMonth period, SpooledRows rows) {
         this.period = period;
         this.rows = rows;
     }
@@ -48,13 +48,18 @@ final class CreditsSheet {
         ofCores.clear();
     }
 
+    /** Lines that are numbers stand in the order of numbers. */
+    private static Object numbered(String line) {
+        return line.matches("[0-9]{1,9}") ? Integer.valueOf(line) : line;
+    }
+
     private void write(Credit credit, @Nullable String matched, @Nullable String job) {
         if (!period.contains(credit.paidOn())) {
             return;
         }
         @Nullable String said = credit.currency();
         rows.add(
-                List.of(credit.paidOn(), credit.remittance(), credit.line()),
+                List.of(credit.paidOn(), credit.remittance(), numbered(credit.line())),
                 new RowOf()
                         .with("remittance", credit.remittance())
                         .with("line", credit.line())

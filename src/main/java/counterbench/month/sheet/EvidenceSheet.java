@@ -29,10 +29,10 @@ import org.jspecify.annotations.Nullable;
 final class EvidenceSheet {
     private static final String MINUTES = "min";
 
-    private final Period period;
+    private final SiteMonth period;
     private final SpooledRows rows;
 
-    EvidenceSheet(Period period, SpooledRows rows) {
+    EvidenceSheet(SiteMonth period, SpooledRows rows) {
         this.period = period;
         this.rows = rows;
     }
@@ -84,9 +84,8 @@ final class EvidenceSheet {
         private void step(RowOf row, Step step, Mark mark) {
             boolean wait = step.kind() == StepKind.WAIT;
             Limits limits = MarkLimits.of(step, mark.unit());
-            String asked = StepText.asked(step);
             @Nullable BigDecimal value = wait ? mark.minutes() : mark.value();
-            row.with("instruction", asked.isEmpty() ? step.what() : step.what() + ": " + asked)
+            row.with("instruction", instruction(step))
                     .with("fastener", step.fasteners() > 1 ? mark.fastener() : null)
                     .with("value", value);
             if (value != null) {
@@ -95,6 +94,13 @@ final class EvidenceSheet {
                         .with("low", limits.low())
                         .with("high", limits.high());
             }
+        }
+
+        /** Limits stand in columns of their own; those of a rise, which have none, are told. */
+        private static String instruction(Step step) {
+            return step.riseFrom() == null
+                    ? step.what()
+                    : step.what() + ": " + StepText.asked(step);
         }
 
         private Optional<Calibration> calibration(Mark mark) {

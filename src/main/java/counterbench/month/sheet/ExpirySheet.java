@@ -31,14 +31,14 @@ final class ExpirySheet {
     /** How many days ahead it looks. */
     static final int DAYS = 90;
 
-    private final Period period;
+    private final SiteMonth period;
     private final Terms terms;
     private final PartNames names;
     private final SpooledRows rows;
     private final Map<Lying, Quantity> inStore = new HashMap<>();
     private final Map<Lying, Use> uses = new HashMap<>();
 
-    ExpirySheet(Period period, Terms terms, PartNames names, SpooledRows rows) {
+    ExpirySheet(SiteMonth period, Terms terms, PartNames names, SpooledRows rows) {
         this.period = period;
         this.terms = terms;
         this.names = names;

@@ -12,11 +12,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The findings of the month that a workbook is about, the gravest first. */
 final class FindingsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final Predicate<Finding> wanted;
     private final SpooledRows rows;
 
-    FindingsSheet(Period period, Predicate<Finding> wanted, SpooledRows rows) {
+    FindingsSheet(SiteMonth period, Predicate<Finding> wanted, SpooledRows rows) {
         this.period = period;
         this.wanted = wanted;
         this.rows = rows;

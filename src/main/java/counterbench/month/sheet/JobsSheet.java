@@ -22,11 +22,11 @@ import org.jspecify.annotations.Nullable;
 
 /** The jobs that were completed in the month, and how they stand for a claim. */
 final class JobsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final OpenFindings open;
     private final SpooledRows rows;
 
-    JobsSheet(Period period, OpenFindings open, SpooledRows rows) {
+    JobsSheet(SiteMonth period, OpenFindings open, SpooledRows rows) {
         this.period = period;
         this.open = open;
         this.rows = rows;

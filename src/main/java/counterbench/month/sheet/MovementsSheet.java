@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
 
 /** Every movement of goods of the month, in order of time. */
 final class MovementsSheet {
-    private final Period period;
+    private final SiteMonth period;
     private final PartNames names;
     private final SpooledRows rows;
 
-    MovementsSheet(Period period, PartNames names, SpooledRows rows) {
+    MovementsSheet(SiteMonth period, PartNames names, SpooledRows rows) {
         this.period = period;
         this.names = names;
         this.rows = rows;

@@ -56,7 +56,7 @@ public final class PartsBook implements Book {
     /**
      * @param asOf as of when the site is read
      */
-    public PartsBook(Period period, Terms terms, PartNames names, Instant asOf) {
+    public PartsBook(SiteMonth period, Terms terms, PartNames names, Instant asOf) {
         account = new MonthAccount(period.site(), period.month(), terms.packs());
         hardware = new HardwareOfJobs(period.site(), terms, asOf);
         tables = new TableRows(names);

@@ -24,7 +24,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Gathers the rows of the monthly warranty workbook. */
 public final class WarrantyBook implements Book {
-    private final Period period;
+    private final SiteMonth period;
     private final Terms terms;
     private final Instant asOf;
     private final SpooledRows claimRows = new SpooledRows();
@@ -44,7 +44,7 @@ public final class WarrantyBook implements Book {
     /**
      * @param asOf as of when the site is read
      */
-    public WarrantyBook(Period period, Terms terms, Instant asOf) {
+    public WarrantyBook(SiteMonth period, Terms terms, Instant asOf) {
         this.period = period;
         this.terms = terms;
         this.asOf = asOf;

@@ -9,7 +9,7 @@ import counterbench.month.sheet.BookKind;
 import counterbench.month.sheet.BookNotes;
 import counterbench.month.sheet.PartNames;
 import counterbench.month.sheet.PartsBook;
-import counterbench.month.sheet.Period;
+import counterbench.month.sheet.SiteMonth;
 import counterbench.month.sheet.WarrantyBook;
 import counterbench.review.Settlements;
 import counterbench.review.Terms;
@@ -47,7 +47,7 @@ public final class ExportMonth {
      * @param file the workbook, written over an older one of that name
      */
     public record Request(
-            BookKind kind, Period period, ReportLayout layout, Instant now, Path file) {
+            BookKind kind, SiteMonth period, ReportLayout layout, Instant now, Path file) {
         public Request {
             Objects.requireNonNull(kind, "kind");
             Objects.requireNonNull(period, "period");

@@ -27,7 +27,7 @@ public final class FindingBook {
      */
     public List<StatedFinding> now(Site site, Instant now, LongConsumer progress) {
         List<Finding> found = new KeptReview(store).run(site, now, progress).findings();
-        return stated(site, found, now, ReviewSite.NEWEST);
+        return settled(site, now, ReviewSite.NEWEST).state(found);
     }
 
     /**
@@ -37,20 +37,12 @@ public final class FindingBook {
      */
     public List<StatedFinding> asOf(Site site, Instant asOf, long known, LongConsumer progress) {
         List<Finding> found = new ReviewSite(store).run(site, asOf, known, progress);
-<<<<<<< HEAD
-        return stated(site, found, asOf, known);
-    }
-
-    private List<StatedFinding> stated(Site site, List<Finding> found, Instant asOf, long known) {
-        List<Settlement> settlements =
-=======
         return settled(site, asOf, known).state(found);
     }
 
     /** What people have settled by a moment, as known at an entry. */
     public Settlements settled(Site site, Instant asOf, long known) {
         return new Settlements(
->>>>>>> 62c5044 (Write the monthly parts and warranty workbooks)
                 store.read(sql -> SettlementReader.all(sql, site, known)).stream()
                         .filter(settlement -> !settlement.at().isAfter(asOf))
                         .toList());

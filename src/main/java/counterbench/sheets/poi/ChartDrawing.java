@@ -1,6 +1,7 @@
 package counterbench.sheets.poi;
 
 import counterbench.sheets.report.ChartLayout;
+import java.math.BigDecimal;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -32,6 +33,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
  */
 final class ChartDrawing {
     private static final int WIDE = 70;
+    private static final BigDecimal FEW = BigDecimal.TEN;
     private static final int NARROWEST_COLUMN = 9;
     private static final byte[][] PALETTE = {
         {0x2F, 0x6B, 0x75},
@@ -99,11 +101,21 @@ final class ChartDrawing {
                 chart.createValueAxis(lying ? AxisPosition.BOTTOM : AxisPosition.LEFT);
         values.setCrosses(lying ? AxisCrosses.MAX : AxisCrosses.AUTO_ZERO);
         values.setMinimum(least());
+        if (isFewThings()) {
+            values.setMajorUnit(1);
+        }
         values.getOrAddMajorGridProperties().setLineProperties(line((byte) 0xD9, 0.5));
         if (layout.type() == ChartLayout.Type.LINE) {
             return chart.createData(ChartTypes.LINE, categories, values);
         }
         return bars(chart, categories, values, lying);
+    }
+
+    /** Whether only small whole numbers are shown, between which no line must stand. */
+    private boolean isFewThings() {
+        return points.stream()
+                .flatMap(p -> p.values().stream())
+                .allMatch(v -> v.remainder(BigDecimal.ONE).signum() == 0 && v.compareTo(FEW) <= 0);
     }
 
     /** Where values begin: at zero, unless some are below. */

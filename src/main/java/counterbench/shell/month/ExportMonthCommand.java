@@ -3,7 +3,7 @@ package counterbench.shell.month;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.month.sheet.BookKind;
-import counterbench.month.sheet.Period;
+import counterbench.month.sheet.SiteMonth;
 import counterbench.month.store.ExportMonth;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
@@ -71,7 +71,7 @@ public final class ExportMonthCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
-        Period period = begun(in, new Period(site, in.get(MONTH)));
+        SiteMonth period = begun(in, new SiteMonth(site, in.get(MONTH)));
         String usual = kind.word() + "-" + site.site() + "-" + period.month() + ".xlsx";
         Path file = WorkbookFile.of(in.find(TO).orElse(Path.of("")), usual, in.has(REPLACE));
         ExportMonth.Request request =
@@ -92,7 +92,7 @@ public final class ExportMonthCommand extends BaseCommand {
         return Status.DONE;
     }
 
-    private static Period begun(Invocation in, Period period) {
+    private static SiteMonth begun(Invocation in, SiteMonth period) {
         if (in.now().isBefore(period.start())) {
             throw new Refused(
                     "month \"" + period.month() + "\"",
@@ -102,7 +102,7 @@ public final class ExportMonthCommand extends BaseCommand {
         return period;
     }
 
-    private String told(Period period, Optional<Entry> newest) {
+    private String told(SiteMonth period, Optional<Entry> newest) {
         return "the %s workbook of %s for %s, as known at %s"
                 .formatted(
                         kind.word(),

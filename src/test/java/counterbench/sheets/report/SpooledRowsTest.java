@@ -56,8 +56,7 @@ class SpooledRowsTest {
             for (String day : List.of("2026-10-01", "2026-09-30")) {
                 rows.add(List.of(LocalDate.parse(day)), Map.of("at", day));
             }
-            assertThat(all(rows))
-                    .extracting(row -> row.get("at"))
+            assertThat(all(rows).stream().map(row -> (String) row.get("at")))
                     .containsSubsequence("1969-12-31T00:00:00Z", "2026-03-05T10:00:00.5Z")
                     .containsSubsequence("2026-09-30", "2026-10-01");
         }

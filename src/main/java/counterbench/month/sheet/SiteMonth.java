@@ -7,8 +7,8 @@ import java.time.YearMonth;
 import java.util.Objects;
 
 /** A month of a site, from midnight to midnight of its own time. */
-public record Period(Site site, YearMonth month) {
-    public Period {
+public record SiteMonth(Site site, YearMonth month) {
+    public SiteMonth {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(month, "month");
     }
