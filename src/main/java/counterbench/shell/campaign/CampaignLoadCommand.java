@@ -111,7 +111,7 @@ public final class CampaignLoadCommand extends BaseCommand {
                 ? ""
                 : ", with "
                         + counts.recorded()
-                        + " vehicles"
+                        + (counts.recorded() == 1 ? " vehicle" : " vehicles")
                         + (counts.known() == 0 ? "" : " and " + counts.known() + " known already");
     }
 }

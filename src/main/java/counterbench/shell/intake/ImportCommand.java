@@ -118,8 +118,12 @@ public final class ImportCommand extends BaseCommand {
             return "nothing was new: all rows are known already";
         }
         return in.has(DRY_RUN)
-                ? "a dry run, nothing was recorded; " + fresh + " rows would be"
-                : fresh + " rows recorded as " + entries(report);
+                ? "a dry run, nothing was recorded; " + rows(fresh) + " would be"
+                : rows(fresh) + " recorded as " + entries(report);
+    }
+
+    private static String rows(int count) {
+        return count == 1 ? "1 row" : count + " rows";
     }
 
     private String entries(ImportReport report) {

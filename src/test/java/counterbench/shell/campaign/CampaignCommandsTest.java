@@ -124,7 +124,7 @@ class CampaignCommandsTest {
             assertThat(shell.line("campaign list").out()).isEqualTo("none\n");
             Files.writeString(list, "campaign,vin\nHB-0429,0WBSH08D3NA001077\n");
             assertThat(shell.run(List.of("campaign", "load", file.toString())).out())
-                    .contains("loaded as entry 1 of site NORTH, with 1 vehicles");
+                    .contains("loaded as entry 1 of site NORTH, with 1 vehicle\n");
         }
     }
 

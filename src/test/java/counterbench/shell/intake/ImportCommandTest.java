@@ -104,7 +104,7 @@ class ImportCommandTest {
         assertThat(copy.resolve("jobs.csv")).exists();
         assertThat(take(maren(), folder.resolve("jobs.csv"), "--dry-run").messages())
                 .as("the job was not recorded")
-                .containsExactly("a dry run, nothing was recorded; 1 rows would be");
+                .containsExactly("a dry run, nothing was recorded; 1 row would be");
     }
 
     @Test
