@@ -3,6 +3,9 @@ package counterbench.shell.demo;
 import counterbench.db.Migrations;
 import counterbench.db.Store;
 import counterbench.db.StoreAddress;
+import counterbench.month.ConsumptionRow;
+import counterbench.month.MonthAccount;
+import counterbench.month.store.ReconcileMonth;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
@@ -20,6 +23,7 @@ import counterbench.shell.review.FindingSummary;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,6 +39,8 @@ public final class DemoCommand extends BaseCommand {
     /** The moment as of which the garage's story is told. */
     private static final String AS_OF = "2026-04-10T12:00:00-05:00";
 
+    private static final String CAMPAIGN = "HB-0417";
+    private static final YearMonth MONTH = YearMonth.of(2026, 1);
     private static final String STORE_VARIABLE = "COUNTERBENCH_STORE";
 
     public DemoCommand() {
@@ -60,6 +66,7 @@ public final class DemoCommand extends BaseCommand {
             in.print("the invented garage of Larkmere lies in " + folder);
             in.print("its paper lies in " + paper + ", and README.md there tells its story");
             findings(in, store, yards);
+            consumption(in, store, yards.get(0));
         }
         tryNext(in, folder);
         return Status.DONE;
@@ -91,13 +98,58 @@ public final class DemoCommand extends BaseCommand {
         }
     }
 
+    private static void consumption(Invocation in, Store store, Site yard) {
+        in.progress().begin("reconciling " + yard.site(), 0);
+        MonthAccount account =
+                new ReconcileMonth(store)
+                        .run(yard, MONTH, Instant.parse(AS_OF), ReviewSite.NEWEST, jobs -> {});
+        in.print("");
+        in.print(
+                "what the jobs of campaign "
+                        + CAMPAIGN
+                        + " used at "
+                        + yard.site()
+                        + " in "
+                        + MONTH
+                        + ", and the jobs to look at");
+        in.print("");
+        try (Rows rows =
+                in.rows(
+                        Column.text("part"),
+                        Column.number("required"),
+                        Column.number("fitted_new"),
+                        Column.number("refitted_old"),
+                        Column.number("difference"),
+                        Column.text("jobs"))) {
+            account.consumption(CAMPAIGN).forEach(row -> add(rows, row));
+        }
+    }
+
+    private static void add(Rows rows, ConsumptionRow row) {
+        rows.add(
+                row.part(),
+                row.required(),
+                row.fittedNew(),
+                row.refittedOld(),
+                row.difference(),
+                String.join(" ", row.jobs()));
+    }
+
     private static void tryNext(Invocation in, Path folder) {
         boolean server = in.surroundings().variable(STORE_VARIABLE).isPresent();
         TryNext next = new TryNext(folder, server);
         in.print("");
         in.print("try next");
         in.print("  " + next.line("review --as-of " + AS_OF + " --job N-107"));
-        in.print("  " + next.line("campaign show HB-0417"));
+        in.print(
+                "  "
+                        + next.line(
+                                "reconcile --site NORTH --campaign "
+                                        + CAMPAIGN
+                                        + " --month "
+                                        + MONTH
+                                        + " --as-of "
+                                        + AS_OF));
         in.print("  " + next.line(""));
         in.print(
                 "the last one opens the shell: there type sign-in Maren (the lead; or Hal, Otis,"
