@@ -1,10 +1,13 @@
 package counterbench.month.sheet;
 
 import counterbench.judgement.Finding;
+import counterbench.judgement.Rule;
+import counterbench.judgement.Severity;
 import counterbench.review.FindingState;
 import counterbench.review.Settlement;
 import counterbench.review.Settlements;
 import counterbench.sheets.report.SpooledRows;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
@@ -49,8 +52,8 @@ final class FindingsSheet {
         }
         rows.add(
                 List.of(
-                        finding.rule().severity().ordinal(),
-                        finding.rule().ordinal(),
+                        Arrays.asList(Severity.values()).indexOf(finding.rule().severity()),
+                        Arrays.asList(Rule.values()).indexOf(finding.rule()),
                         finding.subject().name()),
                 row.values());
     }

@@ -7,6 +7,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Supplier;
 
 /** Where a workbook goes. */
@@ -53,7 +54,7 @@ final class WorkbookFile {
         } catch (UncheckedIOException e) {
             throw refused(
                     file,
-                    "cannot be written: " + reason(e.getCause()),
+                    "cannot be written: " + reason(Objects.requireNonNull(e.getCause())),
                     "free some room, or name another with --to");
         }
     }
