@@ -183,7 +183,7 @@ public record FactTable(
         return fields;
     }
 
-    /** The fact in a record whose last fields are all fields of this table, in their order. */
+    /** The fact in a record whose last or first fields are all fields of this table, in order. */
     public FactRow row(Record record) {
         int first = firstIn(record);
         List<@Nullable Object> values = new ArrayList<>(columns.size());
@@ -208,8 +208,10 @@ public record FactTable(
         return (Integer) Objects.requireNonNull(record.get(firstIn(record) + places().line()));
     }
 
+    /** The fields of the table may stand behind others, or before others. */
     private int firstIn(Record record) {
-        return record.size() - table.fieldsRow().size();
+        int more = record.size() - table.fieldsRow().size();
+        return more == 0 || table.field(0).equals(record.field(0)) ? 0 : more;
     }
 
     private Places places() {
