@@ -76,7 +76,7 @@ class ReportLayoutsTest {
         assertThat(kits.fields()).contains("received_at");
         assertThat(kits.columns())
                 .containsExactly(
-                        new ColumnLayout("unit_cost", "Kosten", 12, CellFormat.MONEY, true, ""),
+                        new ColumnLayout("unit_cost", "Kosten", 12, CellFormat.MONEY, false, ""),
                         new ColumnLayout("kit", "Kit", 0, CellFormat.TEXT, false, ""),
                         new ColumnLayout(
                                 "missing", "Missing", 24, CellFormat.TEXT, false, "was fehlte"));
