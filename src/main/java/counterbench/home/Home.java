@@ -59,6 +59,15 @@ public final class Home {
     }
 
     /**
+     * A folder in it, made so that only its owner can look into it if it was not there.
+     *
+     * @throws StoreUnusable if it cannot be made
+     */
+    public Path folder(String name) {
+        return new Home(folder().resolve(name)).folder();
+    }
+
+    /**
      * A file in the folder, made empty and readable by its owner only if it was not there.
      *
      * @throws StoreUnusable if it cannot be made

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class ReportSheet {
     private static final float LINE_HEIGHT = 13;
 
+    private static final String NONE = "none";
     private static final float MARGIN = 2;
     private static final float MOST_HEIGHT = 400;
 
@@ -61,7 +62,9 @@ final class ReportSheet {
             source.each(row -> write(row, gathering));
         }
         endPage();
-        if (layout.hasTotals() && rows > 0) {
+        if (rows == 0) {
+            cells.write(page.createRow(next++).createCell(0), CellFormat.TEXT, NONE);
+        } else if (layout.hasTotals()) {
             totals.write(page.createRow(next++));
         }
         place(charts);

@@ -33,7 +33,7 @@ public final class ExportMonthCommand extends BaseCommand {
                     "to",
                     "FILE",
                     Readings.PATH,
-                    "the workbook or its folder; the current folder unless said");
+                    "the workbook or its folder; exports in the home folder unless said");
     private static final Option<Boolean> REPLACE =
             Option.flag("replace", "write over a file of that name");
 
@@ -73,7 +73,8 @@ public final class ExportMonthCommand extends BaseCommand {
         Site site = sites.of(in);
         SiteMonth period = begun(in, new SiteMonth(site, in.get(MONTH)));
         String usual = kind.word() + "-" + site.site() + "-" + period.month() + ".xlsx";
-        Path file = WorkbookFile.of(in.find(TO).orElse(Path.of("")), usual, in.has(REPLACE));
+        Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
+        Path file = WorkbookFile.of(place, usual, in.has(REPLACE));
         ExportMonth.Request request =
                 new ExportMonth.Request(
                         kind,

@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 
 /** A workbook that was written, read back: rows by heading, down to the totals or a gap. */
 final class ReadBook implements AutoCloseable {
+    private static final List<String> END = List.of("Total", "none");
+
     private final XSSFWorkbook workbook;
 
     ReadBook(Path file) {
@@ -44,7 +46,7 @@ final class ReadBook implements AutoCloseable {
         List<Map<String, String>> rows = new ArrayList<>();
         for (int i = 1; i <= sheet.getLastRowNum(); i++) {
             @Nullable Row row = sheet.getRow(i);
-            if (row == null || text(row.getCell(0)).equals("Total")) {
+            if (row == null || END.contains(text(row.getCell(0)))) {
                 break;
             }
             rows.add(row(headings, row));

@@ -270,9 +270,11 @@ class WorkbookWriterTest {
     }
 
     @Test
-    void a_sheet_without_rows_has_its_headings() throws IOException {
+    void a_sheet_without_rows_has_its_headings_and_says_none() throws IOException {
         try (XSSFWorkbook workbook = open(write(1000, List.of(BY_KIT), kits(0)))) {
-            assertThat(workbook.getSheet("Kits").getLastRowNum()).isZero();
+            XSSFSheet sheet = workbook.getSheet("Kits");
+            assertThat(sheet.getLastRowNum()).isEqualTo(1);
+            assertThat(sheet.getRow(1).getCell(0).getStringCellValue()).isEqualTo("none");
         }
     }
 

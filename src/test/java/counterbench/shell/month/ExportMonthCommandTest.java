@@ -3,6 +3,7 @@ package counterbench.shell.month;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
+import counterbench.home.Home;
 import counterbench.month.sheet.BookKind;
 import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.FakeShell;
@@ -39,6 +40,7 @@ class ExportMonthCommandTest {
                                 BookKind.PARTS, larkmere::store, sites, new WorkbookWriter()),
                         new ExportMonthCommand(
                                 BookKind.WARRANTY, larkmere::store, sites, new WorkbookWriter()))
+                .with(Home.VARIABLE, folder.resolve("home").toString())
                 .line("export " + options.replace("FOLDER", "\"" + folder + "\""));
     }
 
@@ -57,6 +59,15 @@ class ExportMonthCommandTest {
         assertThat(folder)
                 .isDirectoryContaining(f -> f.equals(file))
                 .isDirectoryNotContaining(f -> !f.equals(file));
+    }
+
+    @Test
+    void without_a_place_it_goes_to_the_exports_in_the_home_folder() {
+        FakeShell.Output output = export("warranty --month 2026-02 --site NORTH");
+        Path file = folder.resolve("home/exports/warranty-NORTH-2026-02.xlsx");
+        assertThat(output.status()).as(output.err()).isEqualTo(Status.DONE);
+        assertThat(output.out().strip()).isEqualTo(file.toAbsolutePath().toString());
+        assertThat(file).isNotEmptyFile();
     }
 
     @Test
