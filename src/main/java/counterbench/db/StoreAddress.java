@@ -1,10 +1,10 @@
 package counterbench.db;
 
+import counterbench.home.OwnerOnly;
 import counterbench.shared.StoreUnusable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Optional;
@@ -73,15 +73,7 @@ public record StoreAddress(
     private static void writeKey(Path home, Path file) throws IOException {
         byte[] bytes = new byte[24];
         new SecureRandom().nextBytes(bytes);
-        Path draft =
-                Files.getFileStore(home).supportsFileAttributeView("posix")
-                        ? Files.createTempFile(
-                                home,
-                                KEY_FILE,
-                                null,
-                                PosixFilePermissions.asFileAttribute(
-                                        PosixFilePermissions.fromString("rw-------")))
-                        : Files.createTempFile(home, KEY_FILE, null);
+        Path draft = Files.createTempFile(home, KEY_FILE, null, OwnerOnly.file());
         Files.writeString(draft, HexFormat.of().formatHex(bytes));
         try {
             // A link does not overwrite: of two shells starting at once one key wins, for both.

@@ -3,12 +3,9 @@ package counterbench.home;
 import counterbench.shared.StoreUnusable;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 
 /** The one folder in which everything of the program lies. It is made when first needed. */
 public final class Home {
@@ -52,7 +49,7 @@ public final class Home {
         try {
             return Files.isDirectory(folder)
                     ? folder
-                    : Files.createDirectories(folder, ownerOnly("rwx------"));
+                    : Files.createDirectories(folder, OwnerOnly.folder());
         } catch (IOException e) {
             throw unusable(e);
         }
@@ -75,7 +72,7 @@ public final class Home {
     public Path file(String name) {
         Path file = folder().resolve(name);
         try {
-            return Files.exists(file) ? file : Files.createFile(file, ownerOnly("rw-------"));
+            return Files.exists(file) ? file : Files.createFile(file, OwnerOnly.file());
         } catch (FileAlreadyExistsException e) {
             return file;
         } catch (IOException e) {
@@ -92,15 +89,5 @@ public final class Home {
                         + "; free the path, or name another folder in "
                         + VARIABLE,
                 e);
-    }
-
-    private static FileAttribute<?>[] ownerOnly(String permissions) {
-        boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return posix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(
-                            PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
     }
 }

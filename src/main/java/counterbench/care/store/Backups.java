@@ -3,6 +3,7 @@ package counterbench.care.store;
 import counterbench.care.Manifest;
 import counterbench.db.Migrations;
 import counterbench.db.Store;
+import counterbench.home.OwnerOnly;
 import counterbench.shared.Progress;
 import counterbench.shared.Refused;
 import counterbench.shared.StoreUnusable;
@@ -11,13 +12,10 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -92,7 +90,7 @@ public final class Backups {
         try {
             Path beside = file.toAbsolutePath().resolveSibling("");
             return Files.createTempFile(
-                    beside, String.valueOf(file.getFileName()), BEGUN, ownerOnly("rw-------"));
+                    beside, String.valueOf(file.getFileName()), BEGUN, OwnerOnly.file());
         } catch (IOException e) {
             throw cannotWrite(file, e);
         }
@@ -137,22 +135,12 @@ public final class Backups {
 
     private void makeFolder() {
         try {
-            Files.createDirectories(folder, ownerOnly("rwx------"));
+            Files.createDirectories(folder, OwnerOnly.folder());
         } catch (IOException e) {
             throw new StoreUnusable(
                     "the folder of backups \"" + folder + "\" cannot be made: " + e.getMessage(),
                     e);
         }
-    }
-
-    private static FileAttribute<?>[] ownerOnly(String permissions) {
-        boolean posix = FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
-        return posix
-                ? new FileAttribute<?>[] {
-                    PosixFilePermissions.asFileAttribute(
-                            PosixFilePermissions.fromString(permissions))
-                }
-                : new FileAttribute<?>[0];
     }
 
     /** The backups there are, oldest first. */
