@@ -9,6 +9,7 @@ import counterbench.shared.Progress;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.care.BackupCommand;
+import counterbench.shell.care.CheckHomeCommand;
 import counterbench.shell.care.JournalShowCommand;
 import counterbench.shell.care.JournalVerifyCommand;
 import counterbench.shell.care.RestoreCommand;
@@ -47,6 +48,7 @@ class CareWiring {
                 new JournalVerifyCommand(store, sites),
                 new ReverseCommand(store, sites),
                 new BackupCommand(store, backups::getObject),
-                new RestoreCommand(address::getObject));
+                new RestoreCommand(address::getObject),
+                new CheckHomeCommand(address::getObject, backups::getObject));
     }
 }

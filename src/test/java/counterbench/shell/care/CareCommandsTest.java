@@ -1,0 +1,160 @@
+package counterbench.shell.care;
+
+import static counterbench.TypedProgram.SETUP;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.TypedProgram;
+import counterbench.db.TestStores;
+import counterbench.shell.Status;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Journal, backups and home, as typed. */
+class CareCommandsTest {
+    private static final String BOTH = "counterbench.db.TestStores#both";
+
+    @TempDir Path folder;
+
+    private static TypedProgram signedIn(TestStores kind) {
+        TypedProgram program = TypedProgram.withNew(kind);
+        program.done(SETUP, "2468");
+        program.done("sign-in Ada", "2468");
+        program.done("person add Ben --role parts", "8642");
+        return program;
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void the_journal_is_shown_newest_first_and_an_entry_line_by_line(TestStores kind) {
+        try (TypedProgram program = signedIn(kind)) {
+            List<String> entries = program.done("journal show --format csv").lines().toList();
+            assertThat(entries).hasSize(3);
+            assertThat(entries.get(1)).startsWith("2,").contains("person add,2,");
+            assertThat(entries.get(2)).startsWith("1,").contains("Ada,setup,3,");
+            assertThat(program.done("journal show --last 1 --format csv").lines()).hasSize(2);
+            TypedProgram.Output entry = program.type("journal show 2 --format csv");
+            assertThat(entry.messages().get(0))
+                    .startsWith("entry 2 of site NORTH, ")
+                    .endsWith(", Ada: person add Ben --role parts");
+            assertThat(entry.out().lines().toList().get(1))
+                    .isEqualTo("2.1,people,\"name Ben, roles parts\",,");
+            assertThat(program.type("journal show 9").messages())
+                    .containsExactly(
+                            "entry \"9\": site NORTH has no such entry; journal show lists the"
+                                    + " newest");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void an_entry_is_reversed_with_a_reason_and_says_so(TestStores kind) {
+        try (TypedProgram program = signedIn(kind)) {
+            assertThat(program.type("reverse 2.1").status()).isEqualTo(Status.USAGE);
+            assertThat(program.done("reverse 2.1 --reason \"never came\""))
+                    .isEqualToIgnoringNewLines("2.1 is reversed: entry 3 of site NORTH");
+            assertThat(program.done("journal show 2 --format csv")).contains("reversed by 3");
+            assertThat(program.done("journal show --format csv"))
+                    .contains("reverses 2")
+                    .contains("1 of its facts reversed");
+            assertThat(program.done("person list --format csv")).doesNotContain("Ben");
+            assertThat(program.done("journal verify --format csv")).contains("NORTH,holds,3,6,");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_backup_is_restored_into_another_home(TestStores kind) {
+        Path file = folder.resolve("store.zip");
+        try (TypedProgram program = signedIn(kind)) {
+            assertThat(program.done("backup '" + file + "'")).contains("is written");
+            assertThat(program.type("backup '" + file + "'").status()).isEqualTo(Status.REFUSED);
+            assertThat(program.type("restore '" + file + "'").messages().get(0))
+                    .contains("the store is not empty");
+        }
+        for (TestStores other : TestStores.values()) {
+            try (TypedProgram program = TypedProgram.withNew(other)) {
+                assertThat(program.done("restore '" + file + "'"))
+                        .contains("site NORTH: all 2 entries hold");
+                program.done("sign-in Ben", "8642");
+                assertThat(program.type("restore '" + file + "'").status())
+                        .isEqualTo(Status.REFUSED);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_home_in_order_has_nothing_bad(TestStores kind) {
+        try (TypedProgram program = TypedProgram.withNew(kind)) {
+            assertThat(program.done("check-home --format csv")).contains("no site is set up yet");
+        }
+        try (TypedProgram program = signedIn(kind)) {
+            program.done("backup");
+            assertThat(program.done("check-home --format csv"))
+                    .contains("journal of NORTH,good,all 2 entries hold,")
+                    .contains(",good,\"whole: ")
+                    .doesNotContain(",bad,");
+        }
+    }
+
+    @Test
+    void what_is_bad_is_named_with_what_to_do() throws IOException {
+        try (TypedProgram program = signedIn(TestStores.H2)) {
+            program.done("backup");
+            Path home = program.home();
+            Files.setPosixFilePermissions(home, PosixFilePermissions.fromString("rwxr-xr-x"));
+            Path backup = onlyFile(home.resolve("backups"));
+            byte[] bytes = Files.readAllBytes(backup);
+            Files.write(backup, java.util.Arrays.copyOf(bytes, bytes.length / 2));
+            Files.writeString(home.resolve("backups/half.zip.begun"), "");
+            TypedProgram.Output output = program.type("check-home --format csv");
+            assertThat(output.status()).isEqualTo(Status.REFUSED);
+            assertThat(output.out())
+                    .contains("home folder,bad,others on this machine may use it")
+                    .contains("chmod 700")
+                    .contains("delete it, and type backup to write another one")
+                    .contains("half.zip.begun,note,it was begun and not finished");
+        }
+    }
+
+    @Test
+    void a_store_that_cannot_be_used_ends_with_4() throws IOException {
+        Path home;
+        try (TypedProgram program = signedIn(TestStores.H2)) {
+            home = program.home();
+        }
+        Files.writeString(home.resolve("store.mv.db"), "not a store at all");
+        try (TypedProgram program = TypedProgram.at(home)) {
+            TypedProgram.Output output = program.type("check-home --format csv");
+            assertThat(output.status()).isEqualTo(Status.UNUSABLE);
+            assertThat(output.out()).contains("store,bad,");
+            assertThat(program.type("journal verify").status()).isEqualTo(Status.UNUSABLE);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"backup", "restore 'none.zip'", "journal verify", "reverse 1 --reason x"})
+    void before_the_store_is_set_up_nothing_breaks(String line) {
+        try (TypedProgram program = TypedProgram.withNew(TestStores.H2)) {
+            TypedProgram.Output output = program.type(line);
+            assertThat(output.status()).isIn(Status.DONE, Status.REFUSED);
+            assertThat(output.err()).doesNotContain("internal error");
+        }
+    }
+
+    private static Path onlyFile(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findFirst().orElseThrow();
+        }
+    }
+}
