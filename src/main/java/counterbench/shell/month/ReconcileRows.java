@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes both tables of a campaign's month; a row leaves the other table's columns empty. */
 final class ReconcileRows {
+    private static final Column SCRAPPED = Column.number("scrapped");
     private static final List<Column> COMMON =
             List.of(
                     Column.text("table"),
@@ -28,7 +29,7 @@ final class ReconcileRows {
                     Column.number("required"),
                     Column.number("fitted_new"),
                     Column.number("refitted_old"),
-                    Column.number("scrapped"),
+                    SCRAPPED,
                     Column.number("left_on_benches"),
                     Column.number("difference"),
                     Column.text("jobs"));
@@ -40,16 +41,26 @@ final class ReconcileRows {
                     Column.number("transferred_out"),
                     Column.number("fitted"),
                     Column.number("on_cores"),
-                    Column.number("scrapped"),
+                    SCRAPPED,
                     Column.number("returned"),
                     Column.number("count_difference"),
                     Column.number("closing_book"),
                     Column.number("closing_count"),
                     Column.number("unexplained"));
 
-    /** Both tables have a column of what was scrapped; it is written once. */
+    /**
+     * Every column once: both tables have one of what was scrapped, and each table's columns stand
+     * in its own order.
+     */
     private static final List<Column> ALL =
-            Stream.of(COMMON, CONSUMPTION, GOODS).flatMap(List::stream).distinct().toList();
+            Stream.of(
+                            COMMON,
+                            CONSUMPTION.subList(0, CONSUMPTION.indexOf(SCRAPPED)),
+                            GOODS.subList(0, GOODS.indexOf(SCRAPPED)),
+                            CONSUMPTION.subList(CONSUMPTION.indexOf(SCRAPPED), CONSUMPTION.size()),
+                            GOODS.subList(GOODS.indexOf(SCRAPPED) + 1, GOODS.size()))
+                    .flatMap(List::stream)
+                    .toList();
 
     private final String site;
     private final String campaign;
