@@ -29,7 +29,7 @@ public final class Counterbench {
     /**
      * Puts the program together without running anything. Parts are made when first asked for, so
      * that a command that does not need the store does not open it. Spring Boot's own start does
-     * the same in half as much time again (DEVELOPERS.md has the figures).
+     * the same more slowly (DEVELOPERS.md has the figures).
      */
     static AnnotationConfigApplicationContext start(Surroundings surroundings) {
         System.setProperty(LOG_PROPERTY, LOG);
