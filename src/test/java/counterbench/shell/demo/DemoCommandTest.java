@@ -56,9 +56,13 @@ class DemoCommandTest {
         assertThat(first.out())
                 .startsWith("the invented garage of Larkmere lies in " + demo + "\n")
                 .contains("83 findings, open: 35 stop, 38 fix, 10 note")
+                .containsPattern("HB-3013 +45 +42 +3 +0  N-107 N-117\n")
                 .containsPattern("reused-hardware +3  job N-107: ")
                 .contains(
                         "COUNTERBENCH_HOME=" + demo + " java -jar target/counterbench.jar review");
+        assertThat(first.out().lines().filter(line -> line.endsWith(".xlsx")).map(String::strip))
+                .hasSize(4)
+                .allSatisfy(book -> assertThat(Path.of(book)).isRegularFile());
         assertThat(home).as("the real home").doesNotExist();
         assertThat(files(demo.resolve("paper"))).isEqualTo(files(Larkmere.DATA));
         Files.writeString(demo.resolve("paper/of-somebody.txt"), "x");

@@ -1,0 +1,135 @@
+package counterbench.shell.demo;
+
+import counterbench.db.Store;
+import counterbench.month.ConsumptionRow;
+import counterbench.month.MonthAccount;
+import counterbench.month.sheet.BookKind;
+import counterbench.month.sheet.SiteMonth;
+import counterbench.month.store.ExportMonth;
+import counterbench.month.store.ReconcileMonth;
+import counterbench.review.StatedFinding;
+import counterbench.review.store.FindingBook;
+import counterbench.review.store.ReviewSite;
+import counterbench.shared.Site;
+import counterbench.sheets.poi.WorkbookWriter;
+import counterbench.sheets.report.ReportLayouts;
+import counterbench.shell.Invocation;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import counterbench.shell.review.FindingSummary;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Shows once what the program makes of the invented garage: findings, tables, workbooks. */
+final class DemoTour {
+    /** The moment as of which the garage's story is told. */
+    static final String AS_OF = "2026-04-10T12:00:00-05:00";
+
+    /** The campaign and month whose hardware is reconciled: that of the refitted rings. */
+    static final String CAMPAIGN = "HB-0417";
+
+    static final YearMonth RECONCILED = YearMonth.of(2026, 1);
+    private static final YearMonth EXPORTED = YearMonth.of(2026, 3);
+    private static final Instant MOMENT = Instant.parse(AS_OF);
+
+    private final Invocation in;
+    private final Store store;
+
+    DemoTour(Invocation in, Store store) {
+        this.in = in;
+        this.store = store;
+    }
+
+    /** What must be looked at most of all. */
+    void findings(List<Site> yards) {
+        List<StatedFinding> findings = new ArrayList<>();
+        for (Site yard : yards) {
+            in.progress().begin("judging jobs of " + yard.site(), 0);
+            findings.addAll(
+                    new FindingBook(store).asOf(yard, MOMENT, ReviewSite.NEWEST, jobs -> {}));
+        }
+        heading("review as of " + AS_OF + ": " + FindingSummary.of(findings));
+        try (Rows rows =
+                in.rows(
+                        Column.text("open_stops"),
+                        Column.number("count"),
+                        Column.text("one_of_them"))) {
+            StopsByRule.of(findings).forEach(stops -> add(rows, stops));
+        }
+    }
+
+    private static void add(Rows rows, StopsByRule stops) {
+        rows.add(stops.rule().word(), stops.count(), stops.example().finding().message());
+    }
+
+    /** What a month's jobs of a campaign used. */
+    void consumption(Site yard) {
+        in.progress().begin("reconciling " + yard.site(), 0);
+        MonthAccount account =
+                new ReconcileMonth(store)
+                        .run(yard, RECONCILED, MOMENT, ReviewSite.NEWEST, jobs -> {});
+        heading(
+                "what the jobs of campaign "
+                        + CAMPAIGN
+                        + " used at "
+                        + yard.site()
+                        + " in "
+                        + RECONCILED
+                        + ", and the jobs to look at");
+        try (Rows rows =
+                in.rows(
+                        Column.text("part"),
+                        Column.number("required"),
+                        Column.number("fitted_new"),
+                        Column.number("refitted_old"),
+                        Column.number("difference"),
+                        Column.text("jobs"))) {
+            account.consumption(CAMPAIGN).forEach(row -> add(rows, row));
+        }
+    }
+
+    private static void add(Rows rows, ConsumptionRow row) {
+        rows.add(
+                row.part(),
+                row.required(),
+                row.fittedNew(),
+                row.refittedOld(),
+                row.difference(),
+                String.join(" ", row.jobs()));
+    }
+
+    /** Both monthly workbooks of every yard. */
+    void workbooks(List<Site> yards, Path folder) throws IOException {
+        Files.createDirectories(folder);
+        heading("workbooks of " + EXPORTED + ", for any office program");
+        for (Site yard : yards) {
+            for (BookKind kind : BookKind.values()) {
+                in.print("  " + workbook(yard, kind, folder));
+            }
+        }
+    }
+
+    private Path workbook(Site yard, BookKind kind, Path folder) {
+        Path file = folder.resolve(kind.word() + "-" + yard.site() + "-" + EXPORTED + ".xlsx");
+        var request =
+                new ExportMonth.Request(
+                        kind,
+                        new SiteMonth(yard, EXPORTED),
+                        ReportLayouts.programs(kind.word()),
+                        MOMENT,
+                        file);
+        new ExportMonth(store, new WorkbookWriter()).run(request, in.progress());
+        return file;
+    }
+
+    private void heading(String text) {
+        in.print("");
+        in.print(text);
+        in.print("");
+    }
+}
