@@ -9,7 +9,6 @@ import counterbench.shell.BaseCommand;
 import counterbench.shell.CommandSet;
 import counterbench.shell.Commands;
 import counterbench.shell.LineParser;
-import counterbench.structure.SourceTree;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -81,12 +80,5 @@ class CommandManualsTest {
                         .isTrue();
             }
         }
-    }
-
-    @Test
-    void the_readme_names_every_command() {
-        String readme = SourceTree.read(Path.of("README.md")).text();
-        assertThat(commands.all())
-                .allSatisfy(c -> assertThat(readme).contains("`" + c.getName() + "`"));
     }
 }

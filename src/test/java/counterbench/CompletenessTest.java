@@ -14,7 +14,6 @@ import counterbench.judgement.Judge;
 import counterbench.judgement.Rule;
 import counterbench.procedure.rules.ProcedureRules;
 import counterbench.stock.rules.StockRules;
-import counterbench.structure.SourceTree;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,20 +68,5 @@ class CompletenessTest {
                     .last()
                     .isEqualTo(Migrations.LATEST);
         }
-    }
-
-    @Test
-    void the_readme_explains_every_rule_with_its_severity() {
-        String readme = SourceTree.read(Path.of("README.md")).text();
-        assertThat(Rule.values())
-                .allSatisfy(
-                        rule ->
-                                assertThat(readme)
-                                        .contains(
-                                                "| `"
-                                                        + rule.word()
-                                                        + "` | "
-                                                        + rule.severity().word()
-                                                        + " |"));
     }
 }
