@@ -20,7 +20,15 @@ import java.util.stream.Stream;
 /** What the structure of the code keeps to, rule by rule with its reason, below a root package. */
 public final class HouseRules {
     private static final Set<String> BROKEN_NUMBERS =
-            Set.of("double", "float", "java.lang.Double", "java.lang.Float");
+            Set.of(
+                    "double",
+                    "float",
+                    "[D",
+                    "[F",
+                    "java.lang.Double",
+                    "java.lang.Float",
+                    "[Ljava.lang.Double;",
+                    "[Ljava.lang.Float;");
 
     private final String root;
     private final Storeys storeys;
@@ -259,6 +267,6 @@ public final class HouseRules {
     }
 
     private static boolean isBroken(JavaClass type) {
-        return BROKEN_NUMBERS.contains(type.getBaseComponentType().getName());
+        return BROKEN_NUMBERS.contains(type.getName());
     }
 }
