@@ -6,7 +6,9 @@ import static counterbench.judgement.Severity.STOP;
 
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Every rule of the review, with its severity and what it says in one sentence. */
 public enum Rule {
@@ -52,12 +54,17 @@ public enum Rule {
     COUNT_DIFFERENCE(FIX, "a count differs from the book"),
     KIT_INCOMPLETE(FIX, "a kit came with something missing");
 
+    private static final Map<String, Rule> BY_WORD =
+            Arrays.stream(values()).collect(Collectors.toUnmodifiableMap(Rule::word, r -> r));
+
     private final Severity severity;
     private final String meaning;
+    private final String word;
 
     Rule(Severity severity, String meaning) {
         this.severity = severity;
         this.meaning = meaning;
+        this.word = name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /** How much a finding of this rule weighs. */
@@ -72,11 +79,11 @@ public enum Rule {
 
     /** The word that people and files use, such as {@code reused-hardware}. */
     public String word() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return word;
     }
 
     /** The rule of that word, in any letter case. */
     public static Optional<Rule> of(String word) {
-        return Arrays.stream(values()).filter(r -> r.word().equalsIgnoreCase(word)).findFirst();
+        return Optional.ofNullable(BY_WORD.get(word.toLowerCase(Locale.ROOT)));
     }
 }

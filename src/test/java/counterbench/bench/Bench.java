@@ -6,28 +6,37 @@ import counterbench.db.StoreAddress;
 import counterbench.intake.ImportReport;
 import counterbench.intake.store.ImportPaper;
 import counterbench.intake.store.LoadPack;
+import counterbench.journal.Entry;
+import counterbench.month.sheet.BookKind;
+import counterbench.month.sheet.SiteMonth;
+import counterbench.month.store.ExportMonth;
+import counterbench.month.store.ReconcileMonth;
 import counterbench.people.store.JooqSites;
 import counterbench.review.store.KeptReview;
+import counterbench.review.store.ReviewSite;
+import counterbench.shared.Progress;
 import counterbench.shared.Site;
 import counterbench.shared.TestSites;
 import counterbench.sheets.poi.PoiSheets;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
+import counterbench.sheets.poi.WorkbookWriter;
+import counterbench.sheets.report.ReportLayout;
+import counterbench.sheets.report.ReportLayouts;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 
 /**
- * Prints seconds, rows a second and the most heap in use for each part of the main job at each
+ * Prints seconds, rows a second and the peak of the heap for each part of the main job at each
  * size. Run by {@code mvn -q -Pbench test-compile exec:exec}; other sizes by {@code
  * -Dbench.jobs=2000}.
  */
 public final class Bench {
     private static final Instant NOW = Instant.parse("2026-12-31T12:00:00Z");
+    private static final YearMonth MONTH = YearMonth.of(2026, 1);
     private static final Site SITE = TestSites.NORTH;
 
     private final Path folder;
@@ -71,6 +80,9 @@ public final class Bench {
         long few = BenchPaper.write(folder.resolve("ten"), jobs + 1, jobs + 10);
         measure("import ten jobs", few, () -> imported("ten"));
         measure("review after ten jobs", few, this::review);
+        measure("reconcile a month", rows, this::reconcile);
+        measure("export parts", rows, () -> export(BookKind.PARTS));
+        measure("export warranty", rows, () -> export(BookKind.WARRANTY));
     }
 
     private long imported(String paper) {
@@ -90,21 +102,34 @@ public final class Bench {
         return new KeptReview(store).run(SITE, NOW, n -> {}).findings().size();
     }
 
+    private long reconcile() {
+        var account = new ReconcileMonth(store).run(SITE, MONTH, NOW, ReviewSite.NEWEST, n -> {});
+        return account.goods("BN-26-001").size();
+    }
+
+    private long export(BookKind kind) {
+        ReportLayout layout = new ReportLayouts(folder).layout(kind.word());
+        var request =
+                new ExportMonth.Request(
+                        kind,
+                        new SiteMonth(SITE, MONTH),
+                        layout,
+                        NOW,
+                        folder.resolve(kind.word() + ".xlsx"));
+        return new ExportMonth(store, new WorkbookWriter())
+                .run(request, Progress.SILENT)
+                .map(Entry::number)
+                .orElse(0L);
+    }
+
     private void measure(String part, long rows, Callable<Long> work) throws Exception {
         System.gc();
-        heapPools().forEach(MemoryPoolMXBean::resetPeakUsage);
+        HeapPeak heap = new HeapPeak();
         long began = System.nanoTime();
         work.call();
         double seconds = (System.nanoTime() - began) / 1e9;
-        long peak = heapPools().stream().mapToLong(p -> p.getPeakUsage().getUsed()).sum() >> 20;
         System.out.printf(
                 "%,9d  %-28s %,9d %9.2f %,12.0f %,9d%n",
-                jobs, part, rows, seconds, rows / seconds, peak);
-    }
-
-    private static List<MemoryPoolMXBean> heapPools() {
-        return ManagementFactory.getMemoryPoolMXBeans().stream()
-                .filter(p -> p.getType() == MemoryType.HEAP)
-                .toList();
+                jobs, part, rows, seconds, rows / seconds, heap.megabytes());
     }
 }

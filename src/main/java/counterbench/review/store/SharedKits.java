@@ -3,6 +3,7 @@ package counterbench.review.store;
 import static counterbench.db.generated.Tables.KIT_LINK;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +14,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Select;
 import org.jooq.impl.DSL;
 
 /** Which jobs share kits, and what has been read of such jobs while the others are awaited. */
@@ -25,7 +28,7 @@ final class SharedKits {
     /** Reads the kits that more than one job of the site names. */
     static SharedKits of(DSLContext sql, int siteNo) {
         SharedKits shared = new SharedKits();
-        shared.joinSharing(sql, siteNo, DSL.noCondition());
+        shared.joinAll(links(sql, siteNo, KIT_LINK.KIT.in(namedByMany(siteNo))));
         return shared;
     }
 
@@ -40,7 +43,7 @@ final class SharedKits {
             jobs.addAll(Chunks.fetch(kits, some -> jobsOf(sql, siteNo, some)));
         } while (jobs.size() > before);
         SharedKits shared = new SharedKits();
-        Chunks.each(kits, some -> shared.joinSharing(sql, siteNo, KIT_LINK.KIT.in(some)));
+        Chunks.each(kits, some -> shared.joinAll(links(sql, siteNo, KIT_LINK.KIT.in(some))));
         return shared;
     }
 
@@ -58,20 +61,25 @@ final class SharedKits {
                 .fetch(KIT_LINK.JOB_NO);
     }
 
-    private void joinSharing(DSLContext sql, int siteNo, Condition which) {
-        var several =
-                DSL.select(KIT_LINK.KIT)
-                        .from(KIT_LINK)
-                        .where(KIT_LINK.SITE_NO.eq((short) siteNo).and(which))
-                        .groupBy(KIT_LINK.KIT)
-                        .having(DSL.count().gt(1));
-        sql.select(KIT_LINK.KIT, KIT_LINK.JOB_NO)
+    private static Select<Record1<String>> namedByMany(int siteNo) {
+        return DSL.select(KIT_LINK.KIT)
                 .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(several))
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo))
+                .groupBy(KIT_LINK.KIT)
+                .having(DSL.count().gt(1));
+    }
+
+    private static Collection<List<Integer>> links(DSLContext sql, int siteNo, Condition which) {
+        return sql.select(KIT_LINK.KIT, KIT_LINK.JOB_NO)
+                .from(KIT_LINK)
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo).and(which))
                 .orderBy(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .fetchGroups(KIT_LINK.KIT, KIT_LINK.JOB_NO)
-                .values()
-                .forEach(this::join);
+                .values();
+    }
+
+    private void joinAll(Collection<List<Integer>> jobNosOfKits) {
+        jobNosOfKits.stream().filter(jobNos -> jobNos.size() > 1).forEach(this::join);
     }
 
     private void join(List<Integer> jobNos) {

@@ -10,10 +10,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The units that the program knows, read once from {@code shared/units.csv}. */
 public final class Units {
+    private static final Pattern IGNORED = Pattern.compile("[\\s.·⋅∙•*\\u2010\\u2011-]");
     private static final List<Map<String, String>> ROWS = PackedTable.rows("units.csv");
     private static final List<Unit> ALL = ROWS.stream().map(Units::unit).toList();
     private static final Map<String, Unit> BY_SPELLING = bySpelling();
@@ -30,7 +32,9 @@ public final class Units {
      * two known units differ by them alone.
      */
     public static Optional<Unit> parse(String spelling) {
-        return Optional.ofNullable(BY_SPELLING.get(plain(spelling)));
+        Unit asInTable = BY_SPELLING.get(spelling);
+        return Optional.ofNullable(
+                asInTable == null ? BY_SPELLING.get(plain(spelling)) : asInTable);
     }
 
     /**
@@ -67,7 +71,12 @@ public final class Units {
         for (int i = 0; i < ROWS.size(); i++) {
             Unit unit = ALL.get(i);
             Stream.of(cell(ROWS.get(i), "spellings").split("\\|"))
-                    .forEach(spelling -> add(found, plain(spelling), unit));
+                    .forEach(
+                            spelling -> {
+                                // As it stands, too: it is looked up most, and soonest found.
+                                add(found, spelling, unit);
+                                add(found, plain(spelling), unit);
+                            });
         }
         return Map.copyOf(found);
     }
@@ -84,7 +93,7 @@ public final class Units {
     private static String plain(String spelling) {
         String degrees = spelling.replace('º', '°');
         return Normalizer.normalize(degrees, Normalizer.Form.NFKC)
-                .replaceAll("[\\s.·⋅∙•*\\u2010\\u2011-]", "")
+                .transform(text -> IGNORED.matcher(text).replaceAll(""))
                 .toLowerCase(Locale.ROOT);
     }
 }
