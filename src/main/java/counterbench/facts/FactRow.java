@@ -30,6 +30,11 @@ public record FactRow(FactKind kind, List<@Nullable Object> values, @Nullable St
         values = Collections.unmodifiableList(new ArrayList<>(values));
     }
 
+    /** A row that says nothing yet. */
+    public static FactRow of(FactKind kind) {
+        return new FactRow(kind, Collections.nCopies(kind.columns().size(), null), null);
+    }
+
     /** The value under a heading, or null where nothing was said. */
     public @Nullable Object get(String heading) {
         return values.get(kind.indexOf(heading));

@@ -46,4 +46,10 @@ public record Job(
     public boolean isOpen() {
         return outcome == null;
     }
+
+    /** The same, ended. */
+    public Job ended(Outcome how, Instant at) {
+        return new Job(
+                no, job, campaign, vin, openedAt, workOrder, technician, at, how, redoOf, mileage);
+    }
 }

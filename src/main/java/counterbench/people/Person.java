@@ -32,11 +32,20 @@ public record Person(String name, Set<Role> roles) {
      * @param act what was asked, as messages begin with it
      */
     public void mustActAs(Role role, String act) {
-        if (!mayActAs(role)) {
+        mustActAsOneOf(Set.of(role), act);
+    }
+
+    /**
+     * Refuses an act that belongs to some roles of which the person has none.
+     *
+     * @param act what was asked, as messages begin with it
+     */
+    public void mustActAsOneOf(Set<Role> wanted, String act) {
+        if (wanted.stream().noneMatch(this::mayActAs)) {
             throw new Refused(
                     act,
                     "this is for the role "
-                            + role.word()
+                            + Role.listed(wanted).replace(",", " or")
                             + ", and "
                             + name
                             + (isActive() ? " has " + Role.listed(roles) : " acts no more"),

@@ -49,4 +49,21 @@ public record JobFile(
         credits = List.copyOf(credits);
         sameVehicle = List.copyOf(sameVehicle);
     }
+
+    /** The same of a job that stands otherwise. */
+    public JobFile with(Job other) {
+        return new JobFile(
+                no,
+                name,
+                other,
+                issues,
+                uses,
+                marks,
+                cores,
+                acknowledgements,
+                claims,
+                credits,
+                vehicle,
+                sameVehicle);
+    }
 }

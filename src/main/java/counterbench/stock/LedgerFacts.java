@@ -40,4 +40,9 @@ public record LedgerFacts(
         counts = List.copyOf(counts);
         ends = List.copyOf(ends);
     }
+
+    /** The same with other jobs completed. */
+    public LedgerFacts withEnds(List<JobEnd> others) {
+        return new LedgerFacts(kits, arriving, receipts, issues, uses, events, counts, others);
+    }
 }

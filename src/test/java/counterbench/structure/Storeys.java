@@ -25,7 +25,7 @@ final class Storeys {
                     List.of("review"),
                     List.of("review.store..", "month"),
                     List.of("month.sheet.."),
-                    List.of("month.store..", "care.."),
+                    List.of("month.store..", "care..", "acts.."),
                     List.of("shell.."),
                     List.of(""));
 

@@ -63,6 +63,11 @@ public final class JooqPeople {
         get(sql, person.name()).mustActAs(role, act);
     }
 
+    /** Refuses an act of somebody who, by now, has none of the roles for it. */
+    public static void mustActAsOneOf(DSLContext sql, Person person, Set<Role> roles, String act) {
+        get(sql, person.name()).mustActAsOneOf(roles, act);
+    }
+
     private static String nameOf(FactRow row) {
         return Objects.requireNonNull(row.text("name"));
     }

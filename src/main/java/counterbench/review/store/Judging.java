@@ -2,11 +2,8 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.ACKNOWLEDGEMENTS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
-import static counterbench.db.generated.Tables.ISSUES_FACT;
-import static counterbench.db.generated.Tables.USES_FACT;
 
 import counterbench.cores.ShipmentFacts;
-import counterbench.db.JobKey;
 import counterbench.db.Store;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Findings;
@@ -144,7 +141,8 @@ final class Judging {
      */
     boolean some(Set<Integer> dirty, TouchedThings touched) {
         begin();
-        Set<Integer> ofParts = store.read(sql -> jobsTouching(sql, touched.names("part")));
+        Set<Integer> ofParts =
+                store.read(sql -> JobsOfParts.touching(sql, site.no(), touched.names("part")));
         if (ofParts.size() > MOST_JOBS_OF_A_PART) {
             return false;
         }
@@ -163,30 +161,6 @@ final class Judging {
             someShipments(scan, touched);
         }
         return true;
-    }
-
-    private Set<Integer> jobsTouching(DSLContext sql, Set<String> parts) {
-        Set<Integer> jobNos = new TreeSet<>();
-        Chunks.each(
-                parts,
-                some -> {
-                    sql.select(ISSUES_FACT.K)
-                            .from(ISSUES_FACT)
-                            .where(
-                                    ISSUES_FACT.K.between(
-                                            JobKey.firstOf(site.no()), JobKey.lastOf(site.no())),
-                                    ISSUES_FACT.PART.in(some))
-                            .forEach(r -> jobNos.add(JobKey.jobNo(r.value1())));
-                    sql.select(USES_FACT.K)
-                            .from(USES_FACT)
-                            .where(
-                                    USES_FACT.K.between(
-                                            JobKey.firstOf(site.no()), JobKey.lastOf(site.no())),
-                                    USES_FACT.CONDITION_WORD.eq("put-back"),
-                                    USES_FACT.PART.in(some))
-                            .forEach(r -> jobNos.add(JobKey.jobNo(r.value1())));
-                });
-        return jobNos;
     }
 
     private void someParts(SiteScan scan, Set<String> parts) {

@@ -53,7 +53,7 @@ public final class SiteScan implements AutoCloseable {
     }
 
     /** A reading that will ask for some jobs only, so that nothing is read for the others. */
-    static SiteScan ofJobs(Store store, Site site, Instant asOf, Set<Integer> jobNos) {
+    public static SiteScan ofJobs(Store store, Site site, Instant asOf, Set<Integer> jobNos) {
         return new SiteScan(store, site, asOf, ReviewSite.NEWEST, jobNos);
     }
 
@@ -152,7 +152,7 @@ public final class SiteScan implements AutoCloseable {
     }
 
     /** Gives kits that no job names, of those serials. */
-    void looseKits(Collection<String> serials, Consumer<Component> components) {
+    public void looseKits(Collection<String> serials, Consumer<Component> components) {
         looseKits.of(sql, site.no(), serials, components);
     }
 

@@ -1,0 +1,58 @@
+package counterbench.acts;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an act names. Whatever of it is not known is left out of the {@link Situation}.
+ *
+ * @param jobs jobs
+ * @param kits serials of kits, which bring the jobs that name them
+ * @param parts parts of which it matters what lies loose in the store
+ * @param cores core tags, which bring their jobs
+ */
+public record Named(Set<String> jobs, Set<String> kits, Set<String> parts, Set<String> cores) {
+    /** Nothing. */
+    public static final Named NOTHING = new Named(Set.of(), Set.of(), Set.of(), Set.of());
+
+    public Named {
+        jobs = Set.copyOf(jobs);
+        kits = Set.copyOf(kits);
+        parts = Set.copyOf(parts);
+        cores = Set.copyOf(cores);
+    }
+
+    /** A job. */
+    public static Named job(String job) {
+        return NOTHING.withJob(job);
+    }
+
+    /** The same and a job. */
+    public Named withJob(String job) {
+        return new Named(with(jobs, List.of(job)), kits, parts, cores);
+    }
+
+    /** The same and a kit, if one is given. */
+    public Named withKit(@Nullable String kit) {
+        return kit == null ? this : new Named(jobs, with(kits, List.of(kit)), parts, cores);
+    }
+
+    /** The same and a loose part, if one is given. */
+    public Named withPart(@Nullable String part) {
+        return part == null ? this : new Named(jobs, kits, with(parts, List.of(part)), cores);
+    }
+
+    /** The same and cores. */
+    public Named withCores(Collection<String> tags) {
+        return new Named(jobs, kits, parts, with(cores, tags));
+    }
+
+    private static Set<String> with(Set<String> those, Collection<String> more) {
+        Set<String> all = new TreeSet<>(those);
+        all.addAll(more);
+        return all;
+    }
+}

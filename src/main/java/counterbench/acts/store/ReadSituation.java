@@ -1,0 +1,137 @@
+package counterbench.acts.store;
+
+import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.JOB_NAME;
+import static counterbench.db.generated.Tables.KIT_LINK;
+
+import counterbench.acts.Named;
+import counterbench.acts.Shelf;
+import counterbench.acts.Situation;
+import counterbench.db.Store;
+import counterbench.review.Component;
+import counterbench.review.store.JobsOfParts;
+import counterbench.review.store.SiteScan;
+import counterbench.shared.Site;
+import counterbench.stock.Account;
+import counterbench.stock.Ledger;
+import counterbench.stock.Move;
+import counterbench.stock.StoreTimeline;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.jooq.DSLContext;
+
+/** Looks up the jobs, kits and loose parts that an act names, with all that concerns them. */
+public final class ReadSituation {
+    private final Store store;
+
+    public ReadSituation(Store store) {
+        this.store = store;
+    }
+
+    /** How things stand at a time, with all that is known. */
+    public Situation run(Site site, Instant now, Named named) {
+        Set<Integer> jobNos = store.read(sql -> jobNos(sql, site, named));
+        Set<Integer> ofParts =
+                store.read(sql -> JobsOfParts.touching(sql, site.no(), named.parts()));
+        Set<Integer> all = new TreeSet<>(jobNos);
+        all.addAll(ofParts);
+        try (SiteScan scan = SiteScan.ofJobs(store, site, now, all)) {
+            return read(scan, now, named, all);
+        }
+    }
+
+    private Situation read(SiteScan scan, Instant now, Named named, Set<Integer> jobNos) {
+        List<Component> wanted = new ArrayList<>();
+        List<Move> ofStore = new ArrayList<>();
+        scan.of(
+                jobNos,
+                component -> {
+                    if (isNamed(component, named)) {
+                        wanted.add(component);
+                    }
+                    addStoreMoves(Ledger.of(component.facts()), named, ofStore);
+                });
+        Set<String> loose = new HashSet<>(named.kits());
+        wanted.forEach(component -> loose.removeAll(component.kits()));
+        scan.looseKits(loose, wanted::add);
+        Map<String, Shelf> shelves = new HashMap<>();
+        if (!named.parts().isEmpty()) {
+            addStoreMoves(Ledger.of(scan.storeOnly()), named, ofStore);
+            shelves.putAll(shelves(scan, named, ofStore));
+        }
+        return new Situation(
+                scan.site(),
+                now,
+                scan.terms(),
+                wanted,
+                shelves,
+                new JooqDirectory(store, scan.site().no()));
+    }
+
+    private static boolean isNamed(Component component, Named named) {
+        return component.kits().stream().anyMatch(named.kits()::contains)
+                || component.jobs().stream().anyMatch(job -> named.jobs().contains(job.name()))
+                || component.jobs().stream()
+                        .flatMap(job -> job.cores().stream())
+                        .anyMatch(core -> named.cores().contains(core.core()));
+    }
+
+    private static void addStoreMoves(Ledger ledger, Named named, List<Move> moves) {
+        ledger.moves().stream()
+                .filter(m -> named.parts().contains(m.part()) && m.touches(Account.STORE))
+                .forEach(moves::add);
+    }
+
+    private static Map<String, Shelf> shelves(SiteScan scan, Named named, List<Move> moves) {
+        Map<String, Shelf> shelves = new HashMap<>();
+        for (String part : named.parts()) {
+            List<Move> own = moves.stream().filter(m -> m.part().equals(part)).toList();
+            StoreTimeline timeline =
+                    StoreTimeline.of(
+                            part,
+                            own,
+                            scan.looseCounts().stream()
+                                    .filter(count -> part.equals(count.part()))
+                                    .toList());
+            shelves.put(part, Shelf.of(timeline, own));
+        }
+        return shelves;
+    }
+
+    private static Set<Integer> jobNos(DSLContext sql, Site site, Named named) {
+        short siteNo = (short) site.no();
+        Set<Integer> found = new TreeSet<>();
+        if (!named.jobs().isEmpty()) {
+            found.addAll(
+                    sql.select(JOB_NAME.JOB_NO)
+                            .from(JOB_NAME)
+                            .where(JOB_NAME.SITE_NO.eq(siteNo), JOB_NAME.JOB.in(named.jobs()))
+                            .fetch(JOB_NAME.JOB_NO));
+        }
+        if (!named.kits().isEmpty()) {
+            found.addAll(
+                    sql.select(KIT_LINK.JOB_NO)
+                            .from(KIT_LINK)
+                            .where(KIT_LINK.SITE_NO.eq(siteNo), KIT_LINK.KIT.in(named.kits()))
+                            .fetch(KIT_LINK.JOB_NO));
+        }
+        if (!named.cores().isEmpty()) {
+            found.addAll(ofCores(sql, siteNo, named.cores()));
+        }
+        return found;
+    }
+
+    private static Collection<Integer> ofCores(DSLContext sql, short siteNo, Set<String> tags) {
+        return sql.select(CORE_TAG.JOB_NO)
+                .from(CORE_TAG)
+                .where(CORE_TAG.SITE_NO.eq(siteNo), CORE_TAG.CORE.in(tags))
+                .fetch(CORE_TAG.JOB_NO);
+    }
+}

@@ -1,0 +1,92 @@
+package counterbench.acts.store;
+
+import counterbench.acts.Act;
+import counterbench.acts.Decision;
+import counterbench.acts.Foresight;
+import counterbench.acts.Situation;
+import counterbench.db.Store;
+import counterbench.facts.FactRow;
+import counterbench.intake.ImportRights;
+import counterbench.intake.store.CheckAct;
+import counterbench.journal.Draft;
+import counterbench.journal.Entry;
+import counterbench.journal.store.JooqJournal;
+import counterbench.judgement.Finding;
+import counterbench.people.Person;
+import counterbench.people.store.JooqPeople;
+import counterbench.shared.Site;
+import java.time.Instant;
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.atomic.AtomicReference;
+import org.jooq.DSLContext;
+
+/** Records an act: looks, decides and writes while nobody else records at the site. */
+public final class RecordAct {
+    private final Store store;
+    private final JooqJournal journal;
+
+    public RecordAct(Store store) {
+        this.store = store;
+        this.journal = new JooqJournal(store);
+    }
+
+    /**
+     * Who acts, where and when.
+     *
+     * @param now the time at which it is recorded
+     * @param kind the command
+     * @param line the command as it was typed or scanned
+     */
+    public record By(Person person, Site site, Instant now, String kind, String line) {
+        public By {
+            Objects.requireNonNull(person, "person");
+            Objects.requireNonNull(site, "site");
+            Objects.requireNonNull(now, "now");
+        }
+
+        Draft draft() {
+            return Draft.of(site, now, person.name(), kind, line);
+        }
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param remarks what the person should know besides
+     * @param raised findings that there were not before, or will be once the job is completed
+     * @param after how things stand now
+     */
+    public record Recorded(
+            Entry entry, List<String> remarks, List<Finding> raised, Situation after) {}
+
+    private record Looked(Foresight before, Decision decision) {}
+
+    /**
+     * Records an act.
+     *
+     * @throws counterbench.shared.Refused if it cannot be, or is not for the person's roles
+     */
+    public Recorded run(By by, Act act) {
+        AtomicReference<Looked> looked = new AtomicReference<>();
+        Entry entry =
+                journal.record(
+                        by.draft(),
+                        sql -> {
+                            Looked found = look(sql, by, act);
+                            looked.set(found);
+                            return found.decision().facts();
+                        });
+        Looked found = Objects.requireNonNull(looked.get());
+        Situation after = new ReadSituation(store).run(by.site(), by.now(), act.named());
+        return new Recorded(entry, found.decision().remarks(), found.before().raised(after), after);
+    }
+
+    private Looked look(DSLContext sql, By by, Act act) {
+        JooqPeople.mustActAsOneOf(sql, by.person(), ImportRights.rolesFor(act.makes()), by.kind());
+        Situation before = new ReadSituation(store).run(by.site(), by.now(), act.named());
+        Decision decision = act.decide(before);
+        List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
+        return new Looked(Foresight.before(before), new Decision(checked, decision.remarks()));
+    }
+}
