@@ -15,6 +15,7 @@ import org.springframework.context.annotation.Import;
     ReviewWiring.class,
     MonthWiring.class,
     ExportWiring.class,
+    ActsWiring.class,
     DemoWiring.class
 })
 class Wiring {}

@@ -16,20 +16,20 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import org.springframework.shell.core.command.CommandRegistry;
 
 /** A shell in memory: commands, a clock that stands still, and streams that can be read. */
 public final class FakeShell {
-    /** Where the clock stands. */
+    /** Where the clock stands unless said otherwise. */
     public static final Instant NOW = Instant.parse("2026-03-05T20:00:00Z");
 
     private final CommandRegistry registry = new CommandRegistry();
     private final Session session = new Session();
     private final Stop stop = new Stop();
     private Surroundings surroundings = new Surroundings(Map.of(), Path.of("nowhere"));
+    private Instant now = NOW;
     private SignIn signIn = FakeShell::ada;
     private PlainDesk.View view = PlainDesk.View.NONE;
 
@@ -56,6 +56,12 @@ public final class FakeShell {
         return this;
     }
 
+    /** The same, at another time. */
+    public FakeShell at(Instant time) {
+        now = time;
+        return this;
+    }
+
     /** The same, looked at by a person on a terminal of that width. */
     public FakeShell onScreen(int width) {
         view = new PlainDesk.View(true, () -> width, prompt -> "2468");
@@ -70,27 +76,22 @@ public final class FakeShell {
     /** What is around the commands. */
     public Circumstances circumstances() {
         return new Circumstances(
-                surroundings,
-                () -> Home.of(surroundings),
-                InstantSource.fixed(NOW),
-                session,
-                stop,
-                () -> signIn);
+                surroundings, () -> Home.of(surroundings), () -> now, session, stop, () -> signIn);
     }
 
     /** Runs one command, with lines that answer what it asks. */
     public Output run(List<String> words, String... answers) {
-        return at(String.join("\n", answers), desk -> new Runner(commands()).run(words, desk));
+        return with(String.join("\n", answers), desk -> new Runner(commands()).run(words, desk));
     }
 
     /** Runs one line of text. */
     public Output line(String line, String... answers) {
-        return at(String.join("\n", answers), desk -> new Runner(commands()).run(line, desk));
+        return with(String.join("\n", answers), desk -> new Runner(commands()).run(line, desk));
     }
 
     /** Runs a script whose lines are also the answers to what its commands ask. */
     public Output script(String... lines) {
-        return at(
+        return with(
                 String.join("\n", lines),
                 desk -> {
                     try {
@@ -101,7 +102,7 @@ public final class FakeShell {
                 });
     }
 
-    private Output at(String input, java.util.function.Function<PlainDesk, Status> work) {
+    private Output with(String input, java.util.function.Function<PlainDesk, Status> work) {
         StringWriter both = new StringWriter();
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();

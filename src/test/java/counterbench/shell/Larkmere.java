@@ -45,6 +45,15 @@ public final class Larkmere implements AutoCloseable {
     public static final Site SOUTH =
             new Site(2, "SOUTH", "South garage", NORTH.zone(), NORTH.currency(), NORTH.patience());
 
+    /** Who keeps the parts counter in the north. */
+    public static final Person HAL = new Person("Hal", Set.of(Role.PARTS));
+
+    /** A technician in the north. */
+    public static final Person OTIS = new Person("Otis", Set.of(Role.TECHNICIAN));
+
+    /** Who keeps the warranty desk. */
+    public static final Person QUINN = new Person("Quinn", Set.of(Role.WARRANTY));
+
     private static final String LEAD = "Maren";
 
     private final Store store;
@@ -113,6 +122,19 @@ public final class Larkmere implements AutoCloseable {
                 new BalanceCommand(() -> store, sites),
                 new FindingShowCommand(() -> store, sites),
                 new FindingSettleCommand(() -> store, sites));
+    }
+
+    /** A shell with these commands, in which that person is signed in at the north yard. */
+    public FakeShell shellOf(Person person, BaseCommand... commands) {
+        FakeShell shell = new FakeShell(commands).at(AS_OF);
+        shell.session().signIn(person);
+        shell.session().choose(NORTH.site());
+        return shell;
+    }
+
+    /** How a command finds its site. */
+    public SiteChoice sites() {
+        return new SiteChoice(() -> store);
     }
 
     /** A shell in which somebody of these roles is signed in, at the north yard. */

@@ -1,0 +1,70 @@
+package counterbench.acts;
+
+import counterbench.campaign.KitTerms;
+import counterbench.facts.FactKind;
+import counterbench.shared.Refused;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Hands a kit to a job: all that it still holds goes onto the job's bench. */
+public record IssueKit(String kit, String job, Stamp stamp) implements Act {
+    @Override
+    public FactKind makes() {
+        return FactKind.ISSUES;
+    }
+
+    @Override
+    public Named named() {
+        return Named.job(job).withKit(kit);
+    }
+
+    @Override
+    public Decision decide(Situation situation) {
+        JobState to = situation.job(job);
+        KitState given = situation.kit(kit);
+        String asked = "kit \"" + kit + "\" to job " + job;
+        to.mustBeOpen(asked);
+        refuseUnlessOnShelf(given, asked);
+        return new Decision(
+                List.of(stamp.row(FactKind.ISSUES).with("job", job).with("kit", kit)),
+                remarks(situation, to, given));
+    }
+
+    private void refuseUnlessOnShelf(KitState given, String asked) {
+        if (given.received().kit().receivedAt().isAfter(stamp.at())) {
+            throw new Refused(
+                    asked,
+                    "it was received later, at " + given.received().kit().receivedAt(),
+                    "say when it was issued with --at");
+        }
+        if (!given.isOnShelf()) {
+            throw new Refused(asked, "the kit " + given.whereabouts(), wayOut(given));
+        }
+    }
+
+    private String wayOut(KitState given) {
+        return given.job()
+                .filter(holder -> !holder.equals(job))
+                .map(holder -> "put it back there first (put-back), or take another kit")
+                .orElse("take another kit; kit list shows those on the shelf");
+    }
+
+    private List<String> remarks(Situation situation, JobState to, KitState given) {
+        List<String> remarks = new ArrayList<>();
+        if (given.isExpired(situation.site().dayOf(stamp.at()))) {
+            remarks.add(
+                    "kit "
+                            + kit
+                            + " is past its last usable day, "
+                            + given.received().kit().expiresOn());
+        }
+        String kitPart = given.received().kit().kitPart();
+        Optional<KitTerms> wanted = to.pack().flatMap(pack -> pack.kit(kitPart));
+        if (to.pack().isPresent() && wanted.isEmpty()) {
+            remarks.add(
+                    "campaign " + to.job().campaign() + " asks for no kit of the part " + kitPart);
+        }
+        return remarks;
+    }
+}
