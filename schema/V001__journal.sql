@@ -12,6 +12,7 @@ create table site (
     job_days             integer       not null,
     acknowledgement_days integer       not null,
     credit_days          integer       not null,
+    company_prefix       varchar(10),
     constraint site_pk primary key (site_no),
     constraint site_name_once unique (site),
     constraint site_no_fits_key check (site_no between 1 and 1023)

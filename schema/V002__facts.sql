@@ -384,6 +384,7 @@ create table sites_fact (
     job_days             bigint,
     acknowledgement_days bigint,
     credit_days          bigint,
+    company_prefix       varchar(200),
     constraint sites_fact_pk primary key (batch, line)
 );
 

@@ -16,6 +16,7 @@ import org.springframework.context.annotation.Import;
     MonthWiring.class,
     ExportWiring.class,
     ActsWiring.class,
+    LabelWiring.class,
     DemoWiring.class
 })
 class Wiring {}

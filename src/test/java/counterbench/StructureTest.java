@@ -27,6 +27,7 @@ class StructureTest {
         ARROWS(HouseRules::arrowsPointDown, "KnowsWhatStandsOnIt", "KnowsItsNeighbour"),
         SQL(HouseRules::sqlOnlyInStores, "AsksTheStore"),
         WORKBOOKS(HouseRules::workbooksOnlyInPoi, "WritesWorkbook"),
+        PAGES(HouseRules::pagesOnlyInPdf, "DrawsASymbol"),
         SPRING(HouseRules::springOnlyAtTheTop, "KnowsSpring"),
         TERMINALS(HouseRules::terminalsOnlyInTheShell, "AsksATerminal"),
         FILES(HouseRules::noFilesInTheCore, "ReadsAFile"),

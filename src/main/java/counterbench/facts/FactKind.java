@@ -226,13 +226,14 @@ public enum FactKind {
             text("currency"),
             oneOf("kind", "claim", "core", "reversal")),
 
-    /** A site's name, zone, currency and patience. */
+    /** A site's name, zone, currency, patience and GS1 company prefix. */
     SITES(
             commands(),
             required(text("site"), text("name"), text("zone"), text("currency")),
             column(WHOLE, "job_days"),
             column(WHOLE, "acknowledgement_days"),
-            column(WHOLE, "credit_days")),
+            column(WHOLE, "credit_days"),
+            text("company_prefix")),
     /** A campaign pack as it was loaded. */
     PACKS(
             commands(),

@@ -1,5 +1,6 @@
 package counterbench.people;
 
+import counterbench.labels.gs1.CompanyPrefix;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Problem;
 import counterbench.shared.Refused;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A site as somebody asks for it, not checked yet.
@@ -21,12 +23,23 @@ import java.util.regex.Pattern;
  * @param zone a time zone's name, such as {@code America/Chicago}
  * @param currency a currency's code, such as {@code USD}
  * @param patience how long the site waits before it is reminded
+ * @param companyPrefix the GS1 company prefix; null where it has none
  */
 public record NewSite(
-        String site, String name, String zone, String currency, Site.Patience patience) {
+        String site,
+        String name,
+        String zone,
+        String currency,
+        Site.Patience patience,
+        @Nullable String companyPrefix) {
     private static final Pattern SHORT = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_PATIENCE = 3_650;
+
+    /** A site without a company prefix. */
+    public NewSite(String site, String name, String zone, String currency, Site.Patience patience) {
+        this(site, name, zone, currency, patience, null);
+    }
 
     /**
      * The site, if all that is said of it can be.
@@ -42,10 +55,18 @@ public record NewSite(
         zoneProblem().ifPresent(problems::add);
         currencyProblem().ifPresent(problems::add);
         patienceProblems(problems);
+        companyPrefixProblem().ifPresent(problems::add);
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
-        return new Site(no, site, name, ZoneId.of(zone), Currency.getInstance(currency), patience);
+        return new Site(
+                no,
+                site,
+                name,
+                ZoneId.of(zone),
+                Currency.getInstance(currency),
+                patience,
+                companyPrefix);
     }
 
     private Optional<Problem> shortNameProblem(Set<String> taken) {
@@ -117,6 +138,17 @@ public record NewSite(
                         what + " \"" + days + "\"",
                         "patience is between 1 and " + LONGEST_PATIENCE + " days",
                         "write a number of days in between");
+    }
+
+    private Optional<Problem> companyPrefixProblem() {
+        return Optional.ofNullable(companyPrefix)
+                .flatMap(CompanyPrefix::faultOf)
+                .map(
+                        fault ->
+                                new Problem(
+                                        "company prefix \"" + companyPrefix + "\"",
+                                        fault,
+                                        "copy it from GS1's licence, or leave it out"));
     }
 
     private static Optional<Problem> problem(String asked, String because, String todo) {

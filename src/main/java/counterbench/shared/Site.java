@@ -6,6 +6,7 @@ import java.time.YearMonth;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One workshop.
@@ -16,9 +17,16 @@ import java.util.Objects;
  * @param zone the time zone in which its days and months begin
  * @param currency what its money is counted in
  * @param patience how long the site waits before it is reminded
+ * @param companyPrefix the digits with which its GS1 numbers begin; null where it has none
  */
 public record Site(
-        int no, String site, String name, ZoneId zone, Currency currency, Patience patience) {
+        int no,
+        String site,
+        String name,
+        ZoneId zone,
+        Currency currency,
+        Patience patience,
+        @Nullable String companyPrefix) {
     public Site {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(name, "name");
@@ -28,6 +36,12 @@ public record Site(
         if (no < 1 || no > 1023) {
             throw new IllegalArgumentException("site number " + no + " is not between 1 and 1023");
         }
+    }
+
+    /** A site without a company prefix. */
+    public Site(
+            int no, String site, String name, ZoneId zone, Currency currency, Patience patience) {
+        this(no, site, name, zone, currency, patience, null);
     }
 
     /**

@@ -84,6 +84,18 @@ public final class HouseRules {
                 .because("one place owns the traps of the library for workbooks");
     }
 
+    /** Pages for a printer. */
+    public ArchRule pagesOnlyInPdf() {
+        return noClasses()
+                .that()
+                .resideOutsideOfPackage(below("printing.pdf"))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage(
+                        "org.apache.pdfbox..", "org.apache.fontbox..", "uk.org.okapibarcode..")
+                .because("what is printed is a value, which tests can read without drawing it");
+    }
+
     /** Spring. */
     public ArchRule springOnlyAtTheTop() {
         return noClasses()
@@ -134,11 +146,15 @@ public final class HouseRules {
     public ArchRule exactNumbers() {
         return noClasses()
                 .that()
-                .resideOutsideOfPackages(below("shell"), below("sheets.poi"), below("db.generated"))
+                .resideOutsideOfPackages(
+                        below("shell"),
+                        below("sheets.poi"),
+                        below("printing.pdf"),
+                        below("db.generated"))
                 .should(touchBrokenNumbers())
                 .because(
                         "quantities and money are exact; only workbooks, whose cells are doubles,"
-                                + " and the rate of a progress line are not");
+                                + " places on a page and the rate of a progress line are not");
     }
 
     /** Standard output. */
@@ -159,7 +175,16 @@ public final class HouseRules {
                 Stream.of("judgement", "facts", "stock", "job", "procedure", "cores", "claims")
                         .map(this::below);
         Stream<String> base =
-                Stream.of("campaign", "journal", "people", "intake", "review", "month", "care")
+                Stream.of(
+                                "campaign",
+                                "journal",
+                                "people",
+                                "intake",
+                                "review",
+                                "month",
+                                "care",
+                                "labels",
+                                "labels.gs1")
                         .map(name -> root + "." + name);
         return Stream.concat(whole, base).toArray(String[]::new);
     }

@@ -17,11 +17,17 @@ final class Storeys {
     private static final List<List<String>> FROM_BELOW =
             List.of(
                     List.of("shared.."),
-                    List.of("judgement..", "facts..", "home.."),
-                    List.of("db..", "sheets..", "people", "journal", "campaign campaign.yaml.."),
+                    List.of("judgement..", "facts..", "home..", "labels labels.gs1"),
+                    List.of(
+                            "db..",
+                            "sheets..",
+                            "printing..",
+                            "people",
+                            "journal",
+                            "campaign campaign.yaml.."),
                     List.of("journal.store..", "stock..", "intake"),
                     List.of("people.store..", "campaign.store..", "job.."),
-                    List.of("intake.store..", "procedure..", "cores..", "claims.."),
+                    List.of("intake.store..", "labels.store", "procedure..", "cores..", "claims.."),
                     List.of("review"),
                     List.of("review.store..", "month"),
                     List.of("month.sheet.."),

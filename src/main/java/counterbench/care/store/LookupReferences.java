@@ -7,11 +7,13 @@ import counterbench.campaign.Vehicle;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.FactTable;
 import counterbench.shared.Site;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.jooq.Record;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Holds facts against what the store keeps beside them to find them by: VINs as compared, the
@@ -39,7 +41,8 @@ final class LookupReferences {
                 "currency",
                 "job_days",
                 "acknowledgement_days",
-                "credit_days");
+                "credit_days",
+                "company_prefix");
         checkRefs();
     }
 
@@ -71,15 +74,16 @@ final class LookupReferences {
         FactTable table = FactTable.of(FactKind.SITES);
         Site site = rows.site();
         Site.Patience patience = site.patience();
-        List<Object> held =
-                List.of(
+        List<@Nullable Object> held =
+                Arrays.asList(
                         site.site(),
                         site.name(),
                         site.zone().getId(),
                         site.currency().getCurrencyCode(),
                         (long) patience.jobDays(),
                         (long) patience.acknowledgementDays(),
-                        (long) patience.creditDays());
+                        (long) patience.creditDays(),
+                        site.companyPrefix());
         List<Object> said = table.columns().stream().<Object>map(f -> row.get(f)).toList();
         if (!said.equals(held)) {
             note(table, row, "set the site up as " + said + ", and the store has " + held);

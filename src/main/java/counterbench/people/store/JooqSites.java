@@ -54,6 +54,7 @@ public final class JooqSites {
                 .set(SITE.JOB_DAYS, site.patience().jobDays())
                 .set(SITE.ACKNOWLEDGEMENT_DAYS, site.patience().acknowledgementDays())
                 .set(SITE.CREDIT_DAYS, site.patience().creditDays())
+                .set(SITE.COMPANY_PREFIX, site.companyPrefix())
                 .execute();
         sql.insertInto(JOURNAL_HEAD)
                 .set(JOURNAL_HEAD.SITE_NO, (short) site.no())
@@ -70,6 +71,7 @@ public final class JooqSites {
                 r.getName(),
                 ZoneId.of(r.getZone()),
                 Currency.getInstance(r.getCurrency()),
-                new Site.Patience(r.getJobDays(), r.getAcknowledgementDays(), r.getCreditDays()));
+                new Site.Patience(r.getJobDays(), r.getAcknowledgementDays(), r.getCreditDays()),
+                r.getCompanyPrefix());
     }
 }

@@ -25,7 +25,8 @@ final class PeopleFacts {
                 site.currency().getCurrencyCode(),
                 (long) patience.jobDays(),
                 (long) patience.acknowledgementDays(),
-                (long) patience.creditDays());
+                (long) patience.creditDays(),
+                site.companyPrefix());
     }
 
     static FactRow person(String name, Collection<Role> roles) {

@@ -15,6 +15,7 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
+import counterbench.shell.OutputFile;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
@@ -74,7 +75,7 @@ public final class ExportMonthCommand extends BaseCommand {
         SiteMonth period = begun(in, new SiteMonth(site, in.get(MONTH)));
         String usual = kind.word() + "-" + site.site() + "-" + period.month() + ".xlsx";
         Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
-        Path file = WorkbookFile.of(place, usual, in.has(REPLACE));
+        Path file = OutputFile.WORKBOOK.at(place, usual, in.has(REPLACE));
         ExportMonth.Request request =
                 new ExportMonth.Request(
                         kind,
@@ -83,7 +84,7 @@ public final class ExportMonthCommand extends BaseCommand {
                         in.now(),
                         file);
         Optional<Entry> newest =
-                WorkbookFile.writing(
+                OutputFile.writing(
                         file, () -> new ExportMonth(store.get(), sink).run(request, in.progress()));
         in.print(file.toString());
         in.tell(told(period, newest));

@@ -49,6 +49,12 @@ public final class SetupCommand extends BaseCommand {
                     "DAYS",
                     Readings.WHOLE_NUMBER,
                     "how long a claim may wait for its credit, 45 unless said");
+    private static final Option<String> COMPANY_PREFIX =
+            Option.of(
+                    "company-prefix",
+                    "DIGITS",
+                    Readings.TEXT,
+                    "its GS1 company prefix, with which shipments are numbered");
 
     private final Supplier<Store> store;
 
@@ -56,7 +62,7 @@ public final class SetupCommand extends BaseCommand {
         super(
                 Manual.of("setup", Group.LEAD, "Set up the store, or a further site in it")
                         .takes(SITE, NAME, ZONE, CURRENCY, LEAD)
-                        .takes(JOB_DAYS, ACKNOWLEDGEMENT_DAYS, CREDIT_DAYS)
+                        .takes(JOB_DAYS, ACKNOWLEDGEMENT_DAYS, CREDIT_DAYS, COMPANY_PREFIX)
                         .example(
                                 "setup --site NORTH --name \"North garage\" --zone America/Chicago"
                                         + " --currency USD --lead \"Ada\"")
@@ -132,7 +138,8 @@ public final class SetupCommand extends BaseCommand {
                 new Site.Patience(
                         days(in.find(JOB_DAYS), usual.jobDays()),
                         days(in.find(ACKNOWLEDGEMENT_DAYS), usual.acknowledgementDays()),
-                        days(in.find(CREDIT_DAYS), usual.creditDays())));
+                        days(in.find(CREDIT_DAYS), usual.creditDays())),
+                in.find(COMPANY_PREFIX).orElse(null));
     }
 
     /** Numbers beyond all bounds stay beyond the bounds that are checked. */

@@ -1,4 +1,4 @@
-package counterbench.shell.month;
+package counterbench.shell;
 
 import counterbench.shared.Refused;
 import java.io.IOException;
@@ -10,22 +10,31 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Supplier;
 
-/** Where a workbook goes. */
-final class WorkbookFile {
-    private WorkbookFile() {}
+/**
+ * A kind of file that commands write, and where it goes.
+ *
+ * @param what what people call it
+ * @param ending what its names end in
+ */
+public record OutputFile(String what, String ending) {
+    /** A workbook. */
+    public static final OutputFile WORKBOOK = new OutputFile("workbook", ".xlsx");
+
+    /** Pages for a printer. */
+    public static final OutputFile PDF = new OutputFile("PDF file", ".pdf");
 
     /**
      * The file that is meant.
      *
      * @param said a file, or the folder that it goes to
      * @param usual its name in a folder
-     * @throws Refused if it is there and must not be replaced, or cannot be a workbook
+     * @throws Refused if it is there and must not be replaced, or cannot be one of this kind
      */
-    static Path of(Path said, String usual, boolean replace) {
+    public Path at(Path said, String usual, boolean replace) {
         Path place = said.toAbsolutePath().normalize();
         Path file = Files.isDirectory(place) ? place.resolve(usual) : place;
-        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".xlsx")) {
-            throw refused(file, "is no folder, and no name of a workbook", "end it in .xlsx");
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(ending)) {
+            throw refused(file, "is no folder, and no name of a " + what, "end it in " + ending);
         }
         Path folder = file.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
@@ -48,7 +57,7 @@ final class WorkbookFile {
     }
 
     /** Does the work, and refuses a disk or folder that does not take the file. */
-    static <T> T writing(Path file, Supplier<T> work) {
+    public static <T> T writing(Path file, Supplier<T> work) {
         try {
             return work.get();
         } catch (UncheckedIOException e) {

@@ -1,0 +1,14 @@
+package counterbench.shell.labels;
+
+import counterbench.db.Store;
+import counterbench.printing.Printer;
+import counterbench.shell.SiteChoice;
+import java.util.function.Supplier;
+
+/**
+ * What commands need to print labels.
+ *
+ * @param store where the things are, that labels are put on
+ * @param printer draws the sheets
+ */
+public record LabelPress(Supplier<Store> store, SiteChoice sites, Printer printer) {}

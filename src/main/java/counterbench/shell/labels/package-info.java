@@ -1,0 +1,5 @@
+/** Commands that print labels. */
+@NullMarked
+package counterbench.shell.labels;
+
+import org.jspecify.annotations.NullMarked;
