@@ -43,6 +43,8 @@ public final class Conversation implements Callable<Status> {
     @Override
     public Status call() throws Exception {
         try (Terminal terminal = terminals.get()) {
+            // What is typed ahead may be a PIN; a line that is read is shown by the reader.
+            terminal.echo(false);
             talk(LineReaders.forCommands(terminal, commands, circumstances), terminal);
         }
         return Status.DONE;

@@ -149,6 +149,18 @@ class ConversationTest {
     }
 
     @Test
+    void what_is_typed_ahead_of_a_question_for_a_pin_is_not_shown_either() throws Exception {
+        types("work\r");
+        sees("working");
+        types("2468");
+        types(CTRL_C);
+        sees("interrupted");
+        assertThat(shown().substring(0, shown().indexOf("interrupted"))).doesNotContain("2468");
+        types("\177\177\177\177");
+        leaves();
+    }
+
+    @Test
     void ctrl_c_at_a_question_gives_up_the_command_only() throws Exception {
         types("sign\r");
         sees("PIN: ");

@@ -37,6 +37,13 @@ class PrinterTest {
     }
 
     @Test
+    void a_paragraph_breaks_between_words_and_stays_indented() {
+        assertThat(Paragraph.lines("  wear goggles and gloves", 16))
+                .containsExactly("  wear goggles", "  and gloves");
+        assertThat(Paragraph.lines("short", 16)).containsExactly("short");
+    }
+
+    @Test
     void a_table_puts_numbers_at_the_right_and_no_blanks_at_line_ends() {
         assertThat(table(80, PrinterTest::two))
                 .isEqualToNormalizingNewlines(
