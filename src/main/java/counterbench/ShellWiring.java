@@ -2,10 +2,7 @@ package counterbench;
 
 import counterbench.home.Home;
 import counterbench.home.Surroundings;
-import counterbench.people.Person;
-import counterbench.people.Pin;
 import counterbench.people.SignIn;
-import counterbench.shared.Refused;
 import counterbench.shell.Circumstances;
 import counterbench.shell.CommandSet;
 import counterbench.shell.Commands;
@@ -49,16 +46,7 @@ class ShellWiring {
             InstantSource clock,
             ObjectProvider<SignIn> signIn) {
         return new Circumstances(
-                surroundings,
-                home::getObject,
-                clock,
-                new Session(),
-                new Stop(),
-                () -> signIn.getIfAvailable(() -> ShellWiring::nobody));
-    }
-
-    private static Person nobody(String name, Pin pin) {
-        throw new Refused("sign-in of \"" + name + "\"", "there are no people", "");
+                surroundings, home::getObject, clock, new Session(), new Stop(), signIn::getObject);
     }
 
     @Bean

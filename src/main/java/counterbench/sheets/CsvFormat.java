@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,15 @@ public final class CsvFormat implements SheetFormat {
     public List<Sheet> sheets(Path file) {
         String word = String.valueOf(file.getFileName()).split("[.-]", 2)[0];
         return List.of(Sheet.csv(file, SheetFiles.kind(file, "the file's name says that", word)));
+    }
+
+    @Override
+    public long aboutRows(Sheet sheet) {
+        try (InputStream in = Files.newInputStream(sheet.file())) {
+            return RowEstimate.of(in, Files.size(sheet.file()), "\n");
+        } catch (IOException e) {
+            return RowEstimate.UNKNOWN;
+        }
     }
 
     @Override

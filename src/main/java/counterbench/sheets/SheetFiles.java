@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -83,6 +84,14 @@ public final class SheetFiles {
             Function<@Nullable String, ZoneId> zoneOf,
             Consumer<ParsedRow> rows) {
         read(sheet, new FactRows(sheet, isAttribute, zoneOf, rows));
+    }
+
+    /** About how many rows sheets have together; 0 where that cannot be told of one of them. */
+    public long aboutRows(Collection<Sheet> sheets) {
+        List<Long> each = sheets.stream().map(s -> format(s.file()).aboutRows(s)).toList();
+        return each.contains(RowEstimate.UNKNOWN)
+                ? RowEstimate.UNKNOWN
+                : each.stream().mapToLong(Long::longValue).sum();
     }
 
     /** Reads a sheet's rows as the file holds them, without keeping any. */

@@ -11,6 +11,12 @@ public interface SheetFormat {
     /** The sheets of a file, in their order. */
     List<Sheet> sheets(Path file);
 
+    /**
+     * About how many rows a sheet has, judged by its size and how it begins; 0 where that cannot be
+     * told.
+     */
+    long aboutRows(Sheet sheet);
+
     /** Reads a sheet from its first row to its last, without keeping any. */
     void read(Sheet sheet, RowSink rows);
 

@@ -156,12 +156,16 @@ public final class Invocation implements AutoCloseable {
     }
 
     /**
-     * Whoever acts: the person signed in here, or the one whom the environment names.
+     * Whoever acts: the person signed in here, with the roles of now, or the one whom the
+     * environment names.
      *
      * @throws Refused if nobody is, or the PIN is wrong
      */
     public Person person() {
-        return session().person().orElseGet(this::signedInByVariable);
+        return session()
+                .person()
+                .map(desk.circumstances().signIn().get()::stillThere)
+                .orElseGet(this::signedInByVariable);
     }
 
     private Person signedInByVariable() {

@@ -4,9 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.facts.FactKind;
 import counterbench.sheets.poi.PoiSheets;
+import counterbench.sheets.poi.XlsxFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,5 +54,22 @@ class SheetFilesTest {
         assertThat(Read.refusal(folder).get(0)).contains("holds no sheet");
         assertThat(Read.refusal(Read.file(folder, "uses.csv", " \n,,\n")))
                 .containsExactly("uses.csv: is empty; the first row names the columns");
+    }
+
+    @Test
+    void how_many_rows_there_are_is_judged_by_size() throws IOException {
+        Path csv = Read.file(folder, "uses.csv", "job,part\n" + "J-1,P-1\n".repeat(20_000));
+        assertThat(PoiSheets.files().aboutRows(PoiSheets.files().find(csv)))
+                .isBetween(19_900L, 20_100L);
+        Path xlsx = folder.resolve("marks.xlsx");
+        try (SheetWriter writer = new XlsxFormat().write(xlsx)) {
+            writer.sheet("marks");
+            for (int i = 0; i < 20_000; i++) {
+                writer.row(i + 1, List.of(Cell.text("a job with a name of its own")));
+            }
+            writer.finish();
+        }
+        assertThat(PoiSheets.files().aboutRows(PoiSheets.files().find(xlsx)))
+                .isBetween(19_000L, 21_000L);
     }
 }

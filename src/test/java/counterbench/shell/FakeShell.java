@@ -30,7 +30,7 @@ public final class FakeShell {
     private final Stop stop = new Stop();
     private Surroundings surroundings = new Surroundings(Map.of(), Path.of("nowhere"));
     private Instant now = NOW;
-    private SignIn signIn = FakeShell::ada;
+    private SignIn signIn = new Ada();
     private PlainDesk.View view = PlainDesk.View.NONE;
 
     /** A shell with the commands about itself and these. */
@@ -41,11 +41,20 @@ public final class FakeShell {
         registry.registerCommand(new ExitCommand());
     }
 
-    private static Person ada(String name, Pin pin) {
-        if (name.equals("Ada") && pin.typed().toString().equals("2468")) {
-            return new Person("Ada", java.util.Set.of(Role.LEAD));
+    private static final class Ada implements SignIn {
+        @Override
+        public Person signIn(String name, Pin pin) {
+            if (name.equals("Ada") && pin.typed().toString().equals("2468")) {
+                return new Person("Ada", java.util.Set.of(Role.LEAD));
+            }
+            throw new Refused(
+                    "sign-in of \"" + name + "\"", "name and PIN do not fit", "try again");
         }
-        throw new Refused("sign-in of \"" + name + "\"", "name and PIN do not fit", "try again");
+
+        @Override
+        public Person stillThere(Person person) {
+            return person;
+        }
     }
 
     /** The same, with an environment variable. */

@@ -48,6 +48,15 @@ public final class CheckPin implements SignIn {
         return store.get().write(sql -> check(sql, name, pin, now)).personOrRefuse();
     }
 
+    @Override
+    public Person stillThere(Person person) {
+        Person now = store.get().read(sql -> JooqPeople.get(sql, person.name()));
+        if (!now.isActive()) {
+            throw new Refused("this act", now.name() + " acts no more", "sign in as somebody else");
+        }
+        return now;
+    }
+
     private static Outcome check(DSLContext sql, String name, Pin pin, Instant now) {
         Optional<Person> person = JooqPeople.find(sql, name);
         if (person.isEmpty()) {

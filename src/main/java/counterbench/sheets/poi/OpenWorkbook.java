@@ -1,6 +1,7 @@
 package counterbench.sheets.poi;
 
 import counterbench.shared.Refused;
+import counterbench.sheets.RowEstimate;
 import counterbench.sheets.RowSink;
 import counterbench.sheets.Sheet;
 import counterbench.sheets.SheetFiles;
@@ -22,6 +23,8 @@ import org.xml.sax.helpers.DefaultHandler;
 
 /** A workbook opened for reading. Every way in which a file can be unusable is one refusal. */
 final class OpenWorkbook implements AutoCloseable {
+    private static final String WORKBOOK = XSSFRelation.WORKBOOK.getContentType();
+
     private final Path file;
     private final OPCPackage zip;
     private final XSSFReader parts;
@@ -81,6 +84,21 @@ final class OpenWorkbook implements AutoCloseable {
             throw because(file, e);
         }
         handler.finish();
+    }
+
+    /** About how many rows a sheet has. */
+    long aboutRows(Sheet sheet) {
+        try {
+            PackagePart workbook = zip.getPartsByContentType(WORKBOOK).get(0);
+            PackagePart part =
+                    workbook.getRelatedPart(workbook.getRelationship(contents.idOf(sheet.name())));
+            try (InputStream text = part.getInputStream()) {
+                return RowEstimate.of(text, part.getSize(), "<row");
+            }
+        } catch (IOException | OpenXML4JException | RuntimeException e) {
+            // Reading will say what is wrong.
+            return RowEstimate.UNKNOWN;
+        }
     }
 
     private CellTypes cells() throws IOException, OpenXML4JException, SAXException {

@@ -30,6 +30,13 @@ public final class XlsxFormat implements SheetFormat {
     }
 
     @Override
+    public long aboutRows(Sheet sheet) {
+        try (OpenWorkbook workbook = OpenWorkbook.open(sheet.file())) {
+            return workbook.aboutRows(sheet);
+        }
+    }
+
+    @Override
     public void read(Sheet sheet, RowSink rows) {
         try (OpenWorkbook workbook = OpenWorkbook.open(sheet.file())) {
             workbook.read(sheet, rows);

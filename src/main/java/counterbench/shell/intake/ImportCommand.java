@@ -100,7 +100,7 @@ public final class ImportCommand extends BaseCommand {
     private ImportReport take(
             Invocation in, SheetFiles files, List<Sheet> sheets, ImportPaper.Request request) {
         Progress progress = in.progress();
-        progress.begin("reading rows", RowEstimate.of(sheets));
+        progress.begin("reading rows", files.aboutRows(sheets));
         return new ImportPaper(store.get(), files).run(request, sheets, n -> progress.step(1));
     }
 

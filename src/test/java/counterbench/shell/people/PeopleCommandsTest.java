@@ -153,9 +153,7 @@ class PeopleCommandsTest {
             program.done("person role 'Ben Ode' lead");
             program.done("person end Ada");
             assertThat(program.type("person add Cy --role parts", "8642").messages())
-                    .containsExactly(
-                            "person add Cy --role parts: this is for the role lead, and Ada acts no"
-                                    + " more; sign in as somebody with that role");
+                    .containsExactly("this act: Ada acts no more; sign in as somebody else");
         }
     }
 
@@ -182,6 +180,22 @@ class PeopleCommandsTest {
             program.done("sign-in Ben", "97531");
             assertThat(program.type("person pin", "0000", "1234").messages())
                     .containsExactly("sign-in of \"Ben\": that is not the PIN; type it again");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void roles_that_another_shell_changes_hold_at_once_for_who_is_signed_in(TestStores kind) {
+        try (TypedProgram ada = signedIn(kind);
+                TypedProgram ben = ada.another()) {
+            ada.done("person add Ben --role lead", "8642");
+            ben.done("sign-in Ben", "8642");
+            ada.done("person role Ben parts");
+            assertThat(ben.type("person end Ada").err())
+                    .contains("this is for the role lead, and Ben has parts");
+            ada.done("person end Ben");
+            assertThat(ben.type("import paper").messages())
+                    .containsExactly("this act: Ben acts no more; sign in as somebody else");
         }
     }
 
