@@ -420,6 +420,20 @@ create table settlements_fact (
     constraint settlements_fact_pk primary key (batch, line)
 );
 
+create table overrides_fact (
+    site_no  smallint not null,
+    batch    bigint not null,
+    line     integer not null,
+    ref      varchar(200),
+    booked   integer,
+    gate     varchar(200) not null,
+    subject  varchar(200) not null,
+    at       timestamp(6) with time zone not null,
+    reason   varchar(1000) not null,
+    findings varchar(1000),
+    constraint overrides_fact_pk primary key (batch, line)
+);
+
 create table reversals_fact (
     site_no    smallint not null,
     batch      bigint not null,

@@ -17,6 +17,7 @@ import org.springframework.context.annotation.Import;
     ExportWiring.class,
     ActsWiring.class,
     LabelWiring.class,
+    RackWiring.class,
     DemoWiring.class
 })
 class Wiring {}

@@ -2,7 +2,10 @@ package counterbench.acts;
 
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreHistory;
+import counterbench.cores.DrainPeriod;
 import counterbench.cores.DueCores;
+import counterbench.cores.Minutes;
+import java.time.Instant;
 import java.util.Optional;
 
 /**
@@ -15,5 +18,21 @@ public record CoreCase(JobState job, CoreHistory core) {
     public Optional<CoreTerms> terms() {
         return job.pack()
                 .flatMap(pack -> new DueCores(pack, job.attributes()).termsOf(core.part()));
+    }
+
+    /** When the drain that is open at a time will have been as long as the terms ask. */
+    public Optional<Instant> drainOver(Instant at) {
+        return core.drainOpenAt(at)
+                .map(this::countsFrom)
+                .flatMap(from -> terms().map(t -> from.plus(Minutes.length(t.drainMinutes()))));
+    }
+
+    /** A drain that goes on where another ended is one with it. */
+    private Instant countsFrom(Instant begun) {
+        return core.drainPeriods().counted().stream()
+                .filter(p -> !p.ended().isBefore(begun) && p.begun().isBefore(begun))
+                .map(DrainPeriod::begun)
+                .findFirst()
+                .orElse(begun);
     }
 }

@@ -41,6 +41,12 @@ public record CoreEvent(
         Objects.requireNonNull(at, "at");
     }
 
+    /** A fact that only says what happened and when. */
+    public static CoreEvent of(Address address, String core, Kind kind, Instant at) {
+        return new CoreEvent(
+                address, core, kind, at, null, null, null, null, null, null, null, null);
+    }
+
     /** What can happen to a core. */
     public enum Kind {
         REMOVED("removed"),

@@ -2,6 +2,7 @@ package counterbench.cores;
 
 import counterbench.cores.CoreEvent.Kind;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -89,6 +90,34 @@ public record CoreHistory(
     /** Its drain periods. */
     public DrainPeriods drainPeriods() {
         return DrainPeriods.of(events);
+    }
+
+    /** When the drain period began that is open at a time. */
+    public Optional<Instant> drainOpenAt(Instant at) {
+        return DrainPeriods.openAfter(events.stream().filter(e -> !e.at().isAfter(at)));
+    }
+
+    /** When the drain period began that an end at that time would end, or a begin replace. */
+    public Optional<Instant> drainToEndAt(Instant at) {
+        return DrainPeriods.openAfter(
+                events.stream()
+                        .filter(e -> !e.at().isAfter(at))
+                        .filter(e -> e.kind() != Kind.DRAIN_BEGUN || e.at().isBefore(at)));
+    }
+
+    /** Plugs that were in it at a time, what happened at that very time included. */
+    public int plugsAt(Instant at) {
+        return events.stream()
+                .filter(e -> !e.at().isAfter(at))
+                .mapToInt(CoreHistory::plugsOf)
+                .sum();
+    }
+
+    /** The same with one fact more. */
+    public CoreHistory with(CoreEvent event) {
+        List<CoreEvent> more = new ArrayList<>(events);
+        more.add(event);
+        return new CoreHistory(core, more, acknowledgements);
     }
 
     /** Plugs fitted less plugs removed; a row that does not say how many means one. */

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,6 +74,18 @@ public record DrainPeriods(List<DrainPeriod> logged, List<DrainPeriod> counted) 
             }
         }
         return logged;
+    }
+
+    /** When the drain period began that is open after facts in {@link CoreEvent#ORDER}. */
+    static Optional<Instant> openAfter(Stream<CoreEvent> ordered) {
+        return ordered.filter(e -> isDrain(e.kind()))
+                .reduce((earlier, later) -> later)
+                .filter(last -> last.kind() == CoreEvent.Kind.DRAIN_BEGUN)
+                .map(CoreEvent::at);
+    }
+
+    private static boolean isDrain(CoreEvent.Kind kind) {
+        return kind == CoreEvent.Kind.DRAIN_BEGUN || kind == CoreEvent.Kind.DRAIN_ENDED;
     }
 
     private static Optional<Instant> closedAt(List<CoreEvent> ordered) {

@@ -123,14 +123,7 @@ public enum FactKind {
                     text("job"),
                     text("part"),
                     quantity("quantity"),
-                    oneOf(
-                            "condition",
-                            "new",
-                            "reused",
-                            "taken-off",
-                            "scrapped",
-                            "put-back",
-                            "on-core"),
+                    oneOf("condition", Words.OF_USES),
                     instant("at")),
             text("kit"),
             text("lot"),
@@ -149,23 +142,7 @@ public enum FactKind {
             text("by")),
     CORES(
             facts("at"),
-            required(
-                    text("core"),
-                    oneOf(
-                            "event",
-                            "removed",
-                            "drain-begun",
-                            "drain-ended",
-                            "plugged",
-                            "unplugged",
-                            "packed",
-                            "added",
-                            "taken-off",
-                            "shipped",
-                            "received",
-                            "accepted",
-                            "rejected"),
-                    instant("at")),
+            required(text("core"), oneOf("event", Words.OF_CORES), instant("at")),
             text("job"),
             text("serial"),
             text("part"),
@@ -251,6 +228,13 @@ public enum FactKind {
                     note("evidence")),
             text("part"),
             text("step")),
+    /**
+     * A gate that the lead opened: which, for what, why, and the findings that stood against it.
+     */
+    OVERRIDES(
+            commands(),
+            required(text("gate"), text("subject"), instant("at"), note("reason")),
+            note("findings")),
     /** An entry, or one line of it, that is taken back. */
     REVERSALS(
             commands(),

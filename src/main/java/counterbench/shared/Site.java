@@ -2,8 +2,10 @@ package counterbench.shared;
 
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.YearMonth;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.Currency;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -71,5 +73,15 @@ public record Site(
     /** The instant at which a day at the site is over, which is the first of the next. */
     public Instant endOf(LocalDate day) {
         return startOf(day.plusDays(1));
+    }
+
+    /**
+     * A time as the site's clocks show it, to the minute; with its offset where they show it twice.
+     */
+    public String wallTime(Instant at) {
+        LocalDateTime local = LocalDateTime.ofInstant(at, zone).truncatedTo(ChronoUnit.MINUTES);
+        boolean once = zone.getRules().getValidOffsets(local).size() == 1;
+        String text = local.toLocalDate() + " " + local.toLocalTime();
+        return once ? text : text + zone.getRules().getOffset(at);
     }
 }

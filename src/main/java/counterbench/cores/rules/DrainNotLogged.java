@@ -3,6 +3,7 @@ package counterbench.cores.rules;
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreFacts;
 import counterbench.cores.DrainPeriods;
+import counterbench.cores.Minutes;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
 import counterbench.judgement.Rule;

@@ -2,6 +2,7 @@ package counterbench.cores.rules;
 
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreFacts;
+import counterbench.cores.Minutes;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
 import counterbench.judgement.Rule;

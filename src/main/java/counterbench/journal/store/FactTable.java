@@ -145,6 +145,7 @@ public record FactTable(
             case SITES -> Tables.SITES_FACT;
             case PACKS -> Tables.PACKS_FACT;
             case SETTLEMENTS -> Tables.SETTLEMENTS_FACT;
+            case OVERRIDES -> Tables.OVERRIDES_FACT;
             case REVERSALS -> Tables.REVERSALS_FACT;
             case PINS -> Tables.PINS_FACT;
             case ROLE_CHANGES -> Tables.ROLE_CHANGES_FACT;

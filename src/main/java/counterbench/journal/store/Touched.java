@@ -82,7 +82,15 @@ final class Touched {
             }
             case VEHICLES, INSTRUMENTS, CALIBRATIONS, PARTS_LIST, SITES, PACKS, REVERSALS ->
                     all = true;
-            case PEOPLE, RATES, ORDERS, CONTACTS, SHIPMENTS, SETTLEMENTS, PINS, ROLE_CHANGES -> {
+            case PEOPLE,
+                    RATES,
+                    ORDERS,
+                    CONTACTS,
+                    SHIPMENTS,
+                    SETTLEMENTS,
+                    OVERRIDES,
+                    PINS,
+                    ROLE_CHANGES -> {
                 // No rule reads these.
             }
         }

@@ -1,26 +1,34 @@
-package counterbench.cores.rules;
+package counterbench.cores;
 
 import java.math.BigDecimal;
 import java.time.Duration;
 
 /** Lengths of drain periods, exact, as messages write them. */
-final class Minutes {
+public final class Minutes {
     private static final BigDecimal SECONDS = BigDecimal.valueOf(60);
 
     private Minutes() {}
 
-    static boolean isShorter(Duration length, BigDecimal minutes) {
+    /** Whether a time is shorter than so many minutes. */
+    public static boolean isShorter(Duration length, BigDecimal minutes) {
         return seconds(length).compareTo(minutes.multiply(SECONDS)) < 0;
     }
 
-    static String text(BigDecimal minutes) {
+    /** So many minutes, as in {@code 18 min}. */
+    public static String text(BigDecimal minutes) {
         return plain(minutes) + " min";
     }
 
-    static String text(Duration length) {
+    /** A length of time, as in {@code 12 min 30 s}. */
+    public static String text(Duration length) {
         BigDecimal[] parts = seconds(length).divideAndRemainder(SECONDS);
         String rest = parts[1].signum() == 0 ? "" : " " + plain(parts[1]) + " s";
         return text(parts[0]) + rest;
+    }
+
+    /** So many minutes as a length of time, cut to a billionth of a second. */
+    public static Duration length(BigDecimal minutes) {
+        return Duration.ofNanos(minutes.multiply(SECONDS).movePointRight(9).longValue());
     }
 
     private static BigDecimal seconds(Duration length) {

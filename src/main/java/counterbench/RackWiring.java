@@ -1,0 +1,31 @@
+package counterbench;
+
+import counterbench.db.Store;
+import counterbench.shell.CommandSet;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.rack.CoreRemoveCommand;
+import counterbench.shell.rack.DrainBeginCommand;
+import counterbench.shell.rack.DrainEndCommand;
+import counterbench.shell.rack.PackCommand;
+import counterbench.shell.rack.PlugCommand;
+import counterbench.shell.rack.UnplugCommand;
+import java.util.function.Supplier;
+import org.springframework.beans.factory.ObjectProvider;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+
+/** The core rack. */
+@Configuration(proxyBeanMethods = false)
+class RackWiring {
+    @Bean
+    CommandSet rackCommands(ObjectProvider<Store> provider, SiteChoice sites) {
+        Supplier<Store> store = provider::getObject;
+        return new CommandSet(
+                new CoreRemoveCommand(store, sites),
+                new DrainBeginCommand(store, sites),
+                new DrainEndCommand(store, sites),
+                new PlugCommand(store, sites),
+                new UnplugCommand(store, sites),
+                new PackCommand(store, sites));
+    }
+}

@@ -1,0 +1,127 @@
+package counterbench.acts.rack;
+
+import counterbench.acts.CoreCase;
+import counterbench.acts.JobState;
+import counterbench.acts.Situation;
+import counterbench.acts.Stamp;
+import counterbench.campaign.CoreTerms;
+import counterbench.cores.Answer;
+import counterbench.cores.CoreEvent;
+import counterbench.cores.CoreHistory;
+import counterbench.cores.Minutes;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.shared.Address;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+
+/** A core in somebody's hands, at the time of the act. */
+record Handled(Site site, CoreCase core, Stamp stamp) {
+    /** Where a fact stands that is not recorded yet: after everything. */
+    private static final Address AFTER_ALL = new Address(Long.MAX_VALUE, 1);
+
+    /**
+     * A core that is at the site at the time of the act.
+     *
+     * @throws Refused if it was not removed yet, or had left
+     */
+    static Handled of(String tag, Situation situation, Stamp stamp) {
+        Handled handled = new Handled(situation.site(), situation.core(tag), stamp);
+        handled.refuseBeforeRemoval();
+        handled.refuseAfterShipping();
+        return handled;
+    }
+
+    private void refuseBeforeRemoval() {
+        history()
+                .removedAt()
+                .filter(stamp.at()::isBefore)
+                .ifPresent(
+                        removed -> {
+                            throw new Refused(
+                                    asked(),
+                                    "it was removed later, at " + site.wallTime(removed),
+                                    "say when it happened with --at");
+                        });
+    }
+
+    private void refuseAfterShipping() {
+        Optional<Instant> shipped = history().firstShipped().filter(at -> !stamp.at().isBefore(at));
+        if (shipped.isPresent() && !cameBack()) {
+            throw new Refused(
+                    asked(),
+                    "it left at " + site.wallTime(shipped.get()),
+                    "say with --at what was done before that");
+        }
+    }
+
+    /** A core that the return centre refused may be on the rack again. */
+    private boolean cameBack() {
+        return history()
+                .verdict()
+                .map(Answer::kind)
+                .filter(kind -> kind == CoreEvent.Kind.REJECTED)
+                .isPresent();
+    }
+
+    /** How a refusal begins. */
+    String asked() {
+        return "core \"" + tag() + "\"";
+    }
+
+    String tag() {
+        return history().core();
+    }
+
+    CoreHistory history() {
+        return core.core();
+    }
+
+    JobState job() {
+        return core.job();
+    }
+
+    Optional<CoreTerms> terms() {
+        return core.terms();
+    }
+
+    /** A fact of its life, at the time of the act. */
+    FactRow row(CoreEvent.Kind kind) {
+        return stamp.row(FactKind.CORES).with("core", tag()).with("event", kind.word());
+    }
+
+    /** Its history with such a fact. */
+    CoreHistory after(CoreEvent.Kind kind) {
+        return history().with(CoreEvent.of(AFTER_ALL, tag(), kind, stamp.at()));
+    }
+
+    /** What to say where it has not drained long enough, if it has not. */
+    Optional<String> drainedTooShort(CoreHistory after) {
+        return terms().filter(t -> t.drainMinutes().signum() > 0)
+                .filter(t -> isTooShort(after.drainPeriods().longest(), t))
+                .map(t -> tooShort(after, t));
+    }
+
+    private static boolean isTooShort(Optional<Duration> longest, CoreTerms terms) {
+        return longest.filter(time -> !Minutes.isShorter(time, terms.drainMinutes())).isEmpty();
+    }
+
+    private String tooShort(CoreHistory after, CoreTerms terms) {
+        String required = Minutes.text(terms.drainMinutes());
+        String was =
+                after.drainPeriods()
+                        .longest()
+                        .map(time -> "its longest drain that counts is " + Minutes.text(time))
+                        .orElse("no drain of it counts");
+        String unplug = after.plugs() > 0 ? "unplug " + tag() + ", " : "";
+        return was
+                + ", and "
+                + required
+                + " are required: "
+                + unplug
+                + "drain it again for the whole time, then plug it";
+    }
+}
