@@ -22,8 +22,9 @@ class LabelWiring {
     }
 
     @Bean
-    CommandSet labelCommands(ObjectProvider<Store> provider, SiteChoice sites, Printer printer) {
-        LabelPress press = new LabelPress(provider::getObject, sites, printer);
+    CommandSet labelCommands(
+            ObjectProvider<Store> provider, SiteChoice sites, ObjectProvider<Printer> printer) {
+        LabelPress press = new LabelPress(provider::getObject, sites, printer::getObject);
         return new CommandSet(
                 new LabelNamedCommand(NamedThing.KIT, press),
                 new LabelNamedCommand(NamedThing.JOB, press),

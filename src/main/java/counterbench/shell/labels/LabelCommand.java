@@ -57,7 +57,7 @@ abstract class LabelCommand extends BaseCommand {
         OutputFile.writing(
                 file,
                 () -> {
-                    press.printer().print(sheet, file);
+                    press.printer().get().print(sheet, file);
                     return file;
                 });
         in.print(file.toString());

@@ -38,7 +38,7 @@ class LabelCommandsTest {
 
     private FakeShell.Output label(String words) {
         LabelPress press =
-                new LabelPress(larkmere::store, new SiteChoice(larkmere::store), new PdfPrinter());
+                new LabelPress(larkmere::store, new SiteChoice(larkmere::store), PdfPrinter::new);
         LabelCommand[] commands =
                 Stream.concat(
                                 Stream.of(NamedThing.values())
