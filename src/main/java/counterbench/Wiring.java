@@ -15,7 +15,7 @@ import org.springframework.context.annotation.Import;
     ReviewWiring.class,
     MonthWiring.class,
     ExportWiring.class,
-    ActsWiring.class,
+    CounterWiring.class,
     LabelWiring.class,
     RackWiring.class,
     DemoWiring.class

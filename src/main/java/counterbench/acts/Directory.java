@@ -1,8 +1,9 @@
 package counterbench.acts;
 
 import java.util.Collection;
+import java.util.List;
 
-/** All names of a site that a mistyped one is held against. */
+/** What a site has besides what an act names; asked only where it matters. */
 public interface Directory {
     /** Every job. */
     Collection<String> jobs();
@@ -12,4 +13,13 @@ public interface Directory {
 
     /** Every core tag. */
     Collection<String> cores();
+
+    /** The other sites of the store. */
+    Collection<String> otherSites();
+
+    /** The kits of a part that are on the shelf, first to expire first. */
+    List<KitListing> kitsOnShelf(String kitPart);
+
+    /** What other sites sent here and has not arrived. */
+    UnderWay underWay();
 }

@@ -3,6 +3,8 @@ package counterbench.acts;
 import counterbench.campaign.KitTerms;
 import counterbench.facts.FactKind;
 import counterbench.shared.Refused;
+import counterbench.stock.Kit;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,6 +43,12 @@ public record IssueKit(String kit, String job, Stamp stamp) implements Act {
         if (!given.isOnShelf()) {
             throw new Refused(asked, "the kit " + given.whereabouts(), wayOut(given));
         }
+        if (!given.isFree(stamp.at())) {
+            throw new Refused(
+                    asked,
+                    "the kit was not on the shelf at that time",
+                    "say when it was issued with --at");
+        }
     }
 
     private String wayOut(KitState given) {
@@ -60,11 +68,20 @@ public record IssueKit(String kit, String job, Stamp stamp) implements Act {
                             + given.received().kit().expiresOn());
         }
         String kitPart = given.received().kit().kitPart();
+        sooner(situation, given.received().kit()).ifPresent(remarks::add);
         Optional<KitTerms> wanted = to.pack().flatMap(pack -> pack.kit(kitPart));
         if (to.pack().isPresent() && wanted.isEmpty()) {
             remarks.add(
                     "campaign " + to.job().campaign() + " asks for no kit of the part " + kitPart);
         }
         return remarks;
+    }
+
+    private Optional<String> sooner(Situation situation, Kit given) {
+        LocalDate day = situation.site().dayOf(stamp.at());
+        return situation.directory().kitsOnShelf(given.kitPart()).stream()
+                .filter(other -> !other.isExpired(day) && other.expiresBefore(given))
+                .findFirst()
+                .map(other -> other.words() + " expires sooner and is on the shelf");
     }
 }

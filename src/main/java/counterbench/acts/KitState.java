@@ -3,10 +3,13 @@ package counterbench.acts;
 import counterbench.review.Component;
 import counterbench.shared.Quantity;
 import counterbench.stock.Account;
+import counterbench.stock.Count;
 import counterbench.stock.Issue;
 import counterbench.stock.Ledger;
+import counterbench.stock.LedgerFacts;
 import counterbench.stock.Move;
 import counterbench.stock.ReceivedKit;
+import counterbench.stock.Source;
 import counterbench.stock.StockEvent;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -15,7 +18,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One kit as it stands.
@@ -24,19 +29,25 @@ import java.util.stream.Stream;
  * @param moves all moves of its component, in order of time
  * @param issues those of this kit, in order of time
  * @param events what else happened to it, in order of time
+ * @param counts its counts, in order of time
  */
 public record KitState(
-        ReceivedKit received, List<Move> moves, List<Issue> issues, List<StockEvent> events) {
+        ReceivedKit received,
+        List<Move> moves,
+        List<Issue> issues,
+        List<StockEvent> events,
+        List<Count> counts) {
     public KitState {
         Objects.requireNonNull(received, "received");
         moves = List.copyOf(moves);
         issues = issues.stream().sorted(Comparator.comparing(Issue::at)).toList();
         events = events.stream().sorted(Comparator.comparing(StockEvent::at)).toList();
+        counts = counts.stream().sorted(Comparator.comparing(Count::countedAt)).toList();
     }
 
     static Optional<KitState> of(String serial, Component component, Ledger ledger) {
-        return Stream.concat(
-                        component.facts().kits().stream(), component.facts().arriving().stream())
+        LedgerFacts facts = component.facts();
+        return Stream.concat(facts.kits().stream(), facts.arriving().stream())
                 .filter(kit -> kit.kit().kit().equals(serial))
                 .findFirst()
                 .map(
@@ -44,12 +55,20 @@ public record KitState(
                                 new KitState(
                                         kit,
                                         ledger.moves(),
-                                        component.facts().issues().stream()
-                                                .filter(i -> serial.equals(i.kit()))
-                                                .toList(),
-                                        component.facts().events().stream()
-                                                .filter(e -> serial.equals(e.kit()))
-                                                .toList()));
+                                        of(serial, facts.issues(), Issue::kit),
+                                        of(serial, facts.events(), StockEvent::kit),
+                                        of(serial, facts.counts(), Count::kit)));
+    }
+
+    private static <T> List<T> of(
+            String serial, List<T> facts, Function<T, @Nullable String> kitOf) {
+        return facts.stream().filter(fact -> serial.equals(kitOf.apply(fact))).toList();
+    }
+
+    /** Every kit of a component that the site ever had. */
+    public static List<KitState> allOf(Component component) {
+        Ledger ledger = Ledger.of(component.facts());
+        return component.kits().stream().flatMap(k -> of(k, component, ledger).stream()).toList();
     }
 
     /** Its serial. */
@@ -67,43 +86,103 @@ public record KitState(
         return held().values().stream().anyMatch(Quantity::isPositive);
     }
 
+    /** Whether anything of it could be taken from its box at a time. */
+    public boolean isFree(Instant at) {
+        return held().keySet().stream().anyMatch(part -> free(part, at).isPositive());
+    }
+
+    /** Whether its box lacks something that it came with. */
+    public boolean isOpened() {
+        return !received.contents().equals(held());
+    }
+
     /** How much of a part can be taken from its box at a time. */
     public Quantity free(String part, Instant at) {
         return Holding.free(Account.kit(serial()), moves, at, m -> m.part().equals(part));
     }
 
+    /** How much of a part of it lies in its box or on a bench at a time, and later, too. */
+    public Quantity lying(String part, Instant at) {
+        Source source = Source.kit(serial());
+        return moves.stream()
+                .flatMap(move -> Stream.of(move.from(), move.to()))
+                .filter(a -> a.kind() == Account.Kind.KIT || a.kind() == Account.Kind.BENCH)
+                .distinct()
+                .map(
+                        account ->
+                                Holding.free(
+                                        account,
+                                        moves,
+                                        at,
+                                        m -> m.part().equals(part) && m.source().equals(source)))
+                .filter(Quantity::isPositive)
+                .reduce(Quantity.ZERO, Quantity::plus);
+    }
+
     /** The job that it was last issued to, if it was. */
     public Optional<String> job() {
-        return issues.isEmpty()
-                ? Optional.empty()
-                : Optional.of(issues.get(issues.size() - 1).job());
+        return last(issues).map(Issue::job);
     }
 
     /** Whether a day is past its last usable one. */
     public boolean isExpired(LocalDate day) {
-        LocalDate expiresOn = received.kit().expiresOn();
-        return expiresOn != null && day.isAfter(expiresOn);
+        return received.kit().isExpired(day);
+    }
+
+    /** Where it is as a whole. */
+    public KitPlace place() {
+        return isOnShelf() ? KitPlace.ON_SHELF : left().place();
+    }
+
+    /** The same for a list. */
+    public KitListing listing() {
+        boolean here = isOnShelf();
+        return new KitListing(received.kit(), place(), here ? null : left().where());
     }
 
     /** Where it is, in words that finish the sentence "the kit …". */
     public String whereabouts() {
-        if (isOnShelf()) {
-            return "is on the shelf";
-        }
-        Optional<Issue> issued = issues.stream().reduce((a, b) -> b);
-        Optional<StockEvent> left = events.stream().reduce((a, b) -> b);
-        if (issued.isPresent() && left.filter(e -> e.at().isAfter(issued.get().at())).isEmpty()) {
-            return "is issued to job " + issued.get().job();
-        }
-        return left.map(KitState::leaving).orElse("is empty");
-    }
-
-    private static String leaving(StockEvent event) {
-        return switch (event.kind()) {
+        String where = left().where();
+        return switch (place()) {
+            case ON_SHELF -> "is on the shelf";
+            case ISSUED -> "is issued to job " + where;
+            case SENT -> "was sent to site " + where;
             case RETURNED -> "was sent back to the supplier";
             case SCRAPPED -> "was scrapped";
-            case SHORT, ARRIVED -> "is empty";
-            case SENT -> "was sent to site " + event.otherSite();
+            case MISSING -> "was not there when it was last counted";
+            case EMPTY -> "is empty";
         };
+    }
+
+    /** What took it off the shelf last. */
+    private Leaving left() {
+        return Stream.of(
+                        issues.stream().map(i -> new Leaving(i.at(), KitPlace.ISSUED, i.job())),
+                        events.stream().flatMap(KitState::leaving),
+                        counts.stream()
+                                .filter(count -> count.quantity().isZero())
+                                .map(c -> new Leaving(c.countedAt(), KitPlace.MISSING, null)))
+                .flatMap(all -> all)
+                .max(Comparator.comparing(Leaving::at))
+                .orElse(new Leaving(received.kit().receivedAt(), KitPlace.EMPTY, null));
+    }
+
+    private static Stream<Leaving> leaving(StockEvent event) {
+        if (event.part() != null) {
+            return Stream.empty();
+        }
+        return switch (event.kind()) {
+            case RETURNED -> Stream.of(new Leaving(event.at(), KitPlace.RETURNED, null));
+            case SCRAPPED -> Stream.of(new Leaving(event.at(), KitPlace.SCRAPPED, null));
+            case SENT -> Stream.of(new Leaving(event.at(), KitPlace.SENT, event.otherSite()));
+            case SHORT -> Stream.of(new Leaving(event.at(), KitPlace.EMPTY, null));
+            case ARRIVED -> Stream.empty();
+        };
+    }
+
+    private record Leaving(Instant at, KitPlace place, @Nullable String where) {}
+
+    private static <T> Optional<T> last(List<T> facts) {
+        return facts.isEmpty() ? Optional.empty() : Optional.of(facts.get(facts.size() - 1));
     }
 }

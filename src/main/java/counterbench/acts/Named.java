@@ -40,6 +40,11 @@ public record Named(Set<String> jobs, Set<String> kits, Set<String> parts, Set<S
         return kit == null ? this : new Named(jobs, with(kits, List.of(kit)), parts, cores);
     }
 
+    /** The same and kits. */
+    public Named withKits(Collection<String> serials) {
+        return new Named(jobs, with(kits, serials), parts, cores);
+    }
+
     /** The same and a loose part, if one is given. */
     public Named withPart(@Nullable String part) {
         return part == null ? this : new Named(jobs, kits, with(parts, List.of(part)), cores);

@@ -4,6 +4,7 @@ import counterbench.home.Home;
 import counterbench.home.Surroundings;
 import counterbench.people.SignIn;
 import java.time.InstantSource;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -20,4 +21,9 @@ public record Circumstances(
         InstantSource clock,
         Session session,
         Stop stop,
-        Supplier<SignIn> signIn) {}
+        Supplier<SignIn> signIn) {
+    /** The site that was chosen in the shell, or else by the environment. */
+    public Optional<String> site() {
+        return session.site().or(() -> surroundings.variable(Invocation.SITE_VARIABLE));
+    }
+}

@@ -189,9 +189,7 @@ public final class Invocation implements AutoCloseable {
 
     /** The site that is meant: as the line says, as chosen here, or as the environment says. */
     public Optional<String> site() {
-        return find(Options.SITE)
-                .or(session()::site)
-                .or(() -> surroundings().variable(SITE_VARIABLE));
+        return find(Options.SITE).or(desk.circumstances()::site);
     }
 
     /** The time now, from the one clock of the program. */

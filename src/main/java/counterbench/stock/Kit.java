@@ -75,6 +75,11 @@ public record Kit(
                 Receiving.NOT_SAID);
     }
 
+    /** Whether a day is past its last usable one. */
+    public boolean isExpired(LocalDate day) {
+        return expiresOn != null && day.isAfter(expiresOn);
+    }
+
     /** How much of a part it came without. */
     public Quantity missingOf(String part) {
         return missing.stream()

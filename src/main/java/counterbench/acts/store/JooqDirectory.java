@@ -5,17 +5,27 @@ import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
 
 import counterbench.acts.Directory;
+import counterbench.acts.KitListing;
+import counterbench.acts.UnderWay;
 import counterbench.db.Store;
+import counterbench.people.store.StaffBook;
+import counterbench.shared.Site;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** The names in the store. One that was recorded and taken back is still a name to propose. */
 final class JooqDirectory implements Directory {
     private final Store store;
+    private final Site site;
+    private final Instant now;
     private final short siteNo;
 
-    JooqDirectory(Store store, int siteNo) {
+    JooqDirectory(Store store, Site site, Instant now) {
         this.store = store;
-        this.siteNo = (short) siteNo;
+        this.site = site;
+        this.now = now;
+        this.siteNo = (short) site.no();
     }
 
     @Override
@@ -46,5 +56,21 @@ final class JooqDirectory implements Directory {
                                 .from(CORE_TAG)
                                 .where(CORE_TAG.SITE_NO.eq(siteNo))
                                 .fetch(CORE_TAG.CORE));
+    }
+
+    @Override
+    public List<String> otherSites() {
+        return new StaffBook(store)
+                .sites().stream().map(Site::site).filter(s -> !s.equals(site.site())).toList();
+    }
+
+    @Override
+    public List<KitListing> kitsOnShelf(String kitPart) {
+        return new ShelfKits(store, site, now).list(Optional.of(kitPart));
+    }
+
+    @Override
+    public UnderWay underWay() {
+        return store.read(sql -> ReadUnderWay.to(sql, site, now));
     }
 }

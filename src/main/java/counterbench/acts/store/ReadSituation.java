@@ -72,7 +72,7 @@ public final class ReadSituation {
                 scan.terms(),
                 wanted,
                 shelves,
-                new JooqDirectory(store, scan.site().no()));
+                new JooqDirectory(store, scan.site(), now));
     }
 
     private static boolean isNamed(Component component, Named named) {

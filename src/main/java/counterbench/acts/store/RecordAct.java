@@ -53,12 +53,17 @@ public final class RecordAct {
     /**
      * What came of it.
      *
+     * @param facts what was recorded
      * @param remarks what the person should know besides
      * @param raised findings that there were not before, or will be once the job is completed
      * @param after how things stand now
      */
     public record Recorded(
-            Entry entry, List<String> remarks, List<Finding> raised, Situation after) {}
+            Entry entry,
+            List<FactRow> facts,
+            List<String> remarks,
+            List<Finding> raised,
+            Situation after) {}
 
     private record Looked(Foresight before, Decision decision) {}
 
@@ -79,7 +84,9 @@ public final class RecordAct {
                         });
         Looked found = Objects.requireNonNull(looked.get());
         Situation after = new ReadSituation(store).run(by.site(), by.now(), act.named());
-        return new Recorded(entry, found.decision().remarks(), found.before().raised(after), after);
+        Decision decision = found.decision();
+        return new Recorded(
+                entry, decision.facts(), decision.remarks(), found.before().raised(after), after);
     }
 
     private Looked look(DSLContext sql, By by, Act act) {

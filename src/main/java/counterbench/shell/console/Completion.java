@@ -4,6 +4,8 @@ import counterbench.shell.BaseCommand;
 import counterbench.shell.Commands;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jline.reader.Candidate;
 import org.jline.reader.Completer;
@@ -13,9 +15,14 @@ import org.jline.reader.ParsedLine;
 /** Offers what may come next on a line: words of command names, options, and their live values. */
 final class Completion implements Completer {
     private final Commands commands;
+    private final Supplier<Optional<String>> site;
 
-    Completion(Commands commands) {
+    /**
+     * @param site the site that is chosen now
+     */
+    Completion(Commands commands, Supplier<Optional<String>> site) {
         this.commands = commands;
+        this.site = site;
     }
 
     @Override
@@ -29,7 +36,10 @@ final class Completion implements Completer {
     Stream<Offer> offers(List<String> before, String begun) {
         Stream<Offer> ofCommand =
                 commands.at(before)
-                        .map(match -> new ParameterOffers(match, before, begun).offers())
+                        .map(
+                                match ->
+                                        new ParameterOffers(match, before, begun, site.get())
+                                                .offers())
                         .orElseGet(Stream::empty);
         return Stream.concat(names(before), ofCommand);
     }

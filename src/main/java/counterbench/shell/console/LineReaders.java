@@ -37,7 +37,7 @@ final class LineReaders {
                 LineReaderBuilder.builder()
                         .terminal(terminal)
                         .parser(words)
-                        .completer(new Completion(commands))
+                        .completer(new Completion(commands, circumstances::site))
                         .history(new DiscreetHistory())
                         .variable(LineReader.HISTORY_FILE_SIZE, LINES_KEPT)
                         .variable(LineReader.HISTORY_SIZE, LINES_KEPT)

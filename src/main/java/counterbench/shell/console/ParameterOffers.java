@@ -15,8 +15,11 @@ final class ParameterOffers {
     private final Manual manual;
     private final List<String> words;
     private final String begun;
+    private final Optional<String> site;
 
-    ParameterOffers(Commands.Match match, List<String> before, String begun) {
+    ParameterOffers(
+            Commands.Match match, List<String> before, String begun, Optional<String> site) {
+        this.site = site;
         this.manual = match.command().manual();
         this.words = before.subList(match.words(), before.size());
         this.begun = begun;
@@ -81,7 +84,7 @@ final class ParameterOffers {
     private Stream<Offer> values(Parameter<?> parameter, String value, String before) {
         try {
             List<String> line = Stream.concat(words.stream(), Stream.of(value)).toList();
-            return parameter.proposed(new Completing(line, value)).stream()
+            return parameter.proposed(new Completing(line, value, site)).stream()
                     .map(proposal -> new Offer(before + proposal, ""));
         } catch (RuntimeException e) {
             return Stream.empty();

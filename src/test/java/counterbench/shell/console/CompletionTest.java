@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.shell.SampleCommands;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class CompletionTest {
-    private final Completion completion = new Completion(SampleCommands.shell().commands());
+    private final Completion completion =
+            new Completion(SampleCommands.shell().commands(), Optional::empty);
 
     /**
      * What is offered behind the words; JLine itself leaves out what does not fit the begun one.

@@ -1,0 +1,113 @@
+package counterbench.shell.acts;
+
+import counterbench.acts.store.QuickNames;
+import counterbench.db.Store;
+import counterbench.people.Person;
+import counterbench.people.store.StaffBook;
+import counterbench.shell.Completing;
+import counterbench.shell.Options;
+import counterbench.shell.Proposals;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * Names that completion offers as they are in the store now: of the site that the line names, or
+ * that was chosen, or of all. They come fast, are two hundred at most, and none where the store
+ * cannot be asked.
+ */
+public final class LiveNames {
+    private final Supplier<Store> store;
+
+    public LiveNames(Supplier<Store> store) {
+        this.store = store;
+    }
+
+    /** Jobs that have not ended. */
+    public Proposals openJobs() {
+        return of(QuickNames::openJobs);
+    }
+
+    /** All jobs. */
+    public Proposals jobs() {
+        return of(QuickNames::jobs);
+    }
+
+    /** Kits on the shelf, first to expire first. */
+    public Proposals kitsOnShelf() {
+        return of(QuickNames::kitsOnShelf);
+    }
+
+    /** All kits. */
+    public Proposals kits() {
+        return of(QuickNames::kits);
+    }
+
+    /** Kits that other sites sent here. */
+    public Proposals kitsUnderWay() {
+        return of(QuickNames::kitsUnderWay);
+    }
+
+    /** Campaigns of which a pack is loaded. */
+    public Proposals campaigns() {
+        return of(QuickNames::campaigns);
+    }
+
+    /** Loose parts. */
+    public Proposals parts() {
+        return of(QuickNames::parts);
+    }
+
+    /** Parts that are kits. */
+    public Proposals kitParts() {
+        return of(QuickNames::kitParts);
+    }
+
+    /** Core tags. */
+    public Proposals cores() {
+        return of(QuickNames::cores);
+    }
+
+    /** Sites. */
+    public Proposals sites() {
+        return of(QuickNames::sites);
+    }
+
+    /** People who act. */
+    public Proposals people() {
+        return guarded(
+                completing ->
+                        new StaffBook(store.get())
+                                .people().stream()
+                                        .filter(Person::isActive)
+                                        .map(Person::name)
+                                        .toList());
+    }
+
+    private Proposals of(Function<QuickNames, List<String>> names) {
+        return guarded(
+                completing ->
+                        names.apply(
+                                new QuickNames(store.get(), site(completing), completing.begun())));
+    }
+
+    /** A begun line is no place for a complaint: whatever is wrong, nothing is offered. */
+    private static Proposals guarded(Proposals names) {
+        return completing -> {
+            try {
+                return names.apply(completing);
+            } catch (RuntimeException e) {
+                return List.of();
+            }
+        };
+    }
+
+    private static Optional<String> site(Completing completing) {
+        List<String> words = completing.words();
+        int said = words.lastIndexOf(Options.SITE.label());
+        return said >= 0 && said < words.size() - 2
+                ? Optional.of(words.get(said + 1))
+                : completing.site();
+    }
+}
