@@ -109,10 +109,10 @@ class PartCommandsTest {
             FakeShell hal = counter.north();
             hal.line("part receive HB-3015 10 --lot K-3 --expires 2026-04-09");
 
-            assertThat(hal.line("part scrap HB-3015 4 --reason old").screen())
-                    .isEqualTo(
-                            "4 mL HB-3015 scrapped: entry 10 of site NORTH\n"
-                                    + "take 4 of lot K-3, until 2026-04-09\n");
+            var scrapped = hal.line("part scrap HB-3015 4 --reason old");
+
+            assertThat(scrapped.out()).isEqualTo("4 mL HB-3015 scrapped: entry 10 of site NORTH\n");
+            assertThat(scrapped.messages()).containsExactly("take 4 of lot K-3, until 2026-04-09");
             assertThat(hal.line("part return HB-3015 6 --lot K-3").status()).isEqualTo(Status.DONE);
             assertThat(counter.balance(Larkmere.NORTH, "STORE", "HB-3015")).isEqualTo("0");
             assertThat(counter.balance(Larkmere.NORTH, "RETURNED", "HB-3015")).isEqualTo("6");
