@@ -27,7 +27,6 @@ import java.time.Instant;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.Callable;
 
 /**
  * Prints seconds, rows a second and the peak of the heap for each part of the main job at each
@@ -55,9 +54,7 @@ public final class Bench {
                 sizes.length == 0
                         ? List.of(1_000, 10_000, 100_000)
                         : Arrays.stream(sizes).map(Integer::valueOf).toList();
-        System.out.printf(
-                "%9s  %-28s %9s %9s %12s %9s%n",
-                "jobs", "part", "rows", "seconds", "rows/second", "heap MB");
+        Measure.printHeadings();
         for (int jobs : all) {
             Path folder = Files.createTempDirectory("counterbench-bench");
             try (Store store =
@@ -74,15 +71,15 @@ public final class Bench {
         store.run(sql -> JooqSites.add(sql, SITE));
         new LoadPack(store, PoiSheets.files()).run(pack, SITE, "Bo", NOW);
         long rows = BenchPaper.write(folder.resolve("paper"), 1, jobs);
-        measure("import", rows, () -> imported("paper"));
-        measure("review, all", rows, this::review);
-        measure("review, nothing new", 0, this::review);
+        Measure.print(jobs, "import", rows, () -> imported("paper"));
+        Measure.print(jobs, "review, all", rows, this::review);
+        Measure.print(jobs, "review, nothing new", 0, this::review);
         long few = BenchPaper.write(folder.resolve("ten"), jobs + 1, jobs + 10);
-        measure("import ten jobs", few, () -> imported("ten"));
-        measure("review after ten jobs", few, this::review);
-        measure("reconcile a month", rows, this::reconcile);
-        measure("export parts", rows, () -> export(BookKind.PARTS));
-        measure("export warranty", rows, () -> export(BookKind.WARRANTY));
+        Measure.print(jobs, "import ten jobs", few, () -> imported("ten"));
+        Measure.print(jobs, "review after ten jobs", few, this::review);
+        Measure.print(jobs, "reconcile a month", rows, this::reconcile);
+        Measure.print(jobs, "export parts", rows, () -> export(BookKind.PARTS));
+        Measure.print(jobs, "export warranty", rows, () -> export(BookKind.WARRANTY));
     }
 
     private long imported(String paper) {
@@ -120,16 +117,5 @@ public final class Bench {
                 .run(request, Progress.SILENT)
                 .map(Entry::number)
                 .orElse(0L);
-    }
-
-    private void measure(String part, long rows, Callable<Long> work) throws Exception {
-        System.gc();
-        HeapPeak heap = new HeapPeak();
-        long began = System.nanoTime();
-        work.call();
-        double seconds = (System.nanoTime() - began) / 1e9;
-        System.out.printf(
-                "%,9d  %-28s %,9d %9.2f %,12.0f %,9d%n",
-                jobs, part, rows, seconds, rows / seconds, heap.megabytes());
     }
 }
