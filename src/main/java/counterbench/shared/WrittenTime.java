@@ -43,6 +43,11 @@ public record WrittenTime(LocalDateTime local, Optional<ZoneOffset> offset) {
         }
     }
 
+    /** Whether a text is written as a time is, even one that there is not, such as 25:00. */
+    public static boolean hasForm(String text) {
+        return FORM.matcher(text.strip()).matches();
+    }
+
     private static ZoneOffset offsetOf(String text) {
         return text.equalsIgnoreCase("Z") ? ZoneOffset.UTC : ZoneOffset.of(text);
     }

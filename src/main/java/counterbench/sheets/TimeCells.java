@@ -1,16 +1,15 @@
 package counterbench.sheets;
 
 import counterbench.facts.Canonical;
+import counterbench.shared.WrittenTime;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.List;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -22,11 +21,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class TimeCells {
     private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
-    private static final Pattern TIME =
-            Pattern.compile(
-                    "([0-9]{4}-[0-9]{2}-[0-9]{2})[Tt ]"
-                            + "([0-9]{2}:[0-9]{2}(?::[0-9]{2}(?:\\.[0-9]{1,9})?)?)"
-                            + " ?([Zz]|[+-][0-9]{2}(?::?[0-9]{2})?)?");
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2199;
     private static final String TIME_EXAMPLE =
@@ -45,34 +39,28 @@ final class TimeCells {
             return null;
         }
         String text = Text.trimmed(cell.text());
-        Matcher parts = TIME.matcher(text);
-        if (!parts.matches()) {
-            boolean day = DAY.matcher(text).matches();
-            complaint.wrong(day ? "has no time of day" : "is not a time", TIME_EXAMPLE);
+        WrittenTime written = WrittenTime.of(text).orElse(null);
+        if (written == null) {
+            complaint.wrong(whyNoTime(text), TIME_EXAMPLE);
             return null;
         }
-        return instant(parts, complaint);
+        return refusesYear(written.local().toLocalDate(), complaint)
+                ? null
+                : instant(written, complaint);
     }
 
-    private @Nullable Instant instant(Matcher parts, Complaint complaint) {
-        try {
-            LocalDate day = LocalDate.parse(parts.group(1));
-            LocalDateTime local = day.atTime(LocalTime.parse(parts.group(2)));
-            if (refusesYear(day, complaint)) {
-                return null;
-            }
-            ZoneOffset offset = parts.group(3) == null ? null : offset(parts.group(3));
-            return offset == null
-                    ? local(local, complaint)
-                    : Canonical.cut(local.toInstant(offset));
-        } catch (DateTimeException e) {
-            complaint.wrong("is a time that there is not", TIME_EXAMPLE);
-            return null;
+    private static String whyNoTime(String text) {
+        if (WrittenTime.hasForm(text)) {
+            return "is a time that there is not";
         }
+        return DAY.matcher(text).matches() ? "has no time of day" : "is not a time";
     }
 
-    private static ZoneOffset offset(String text) {
-        return text.equalsIgnoreCase("Z") ? ZoneOffset.UTC : ZoneOffset.of(text);
+    private @Nullable Instant instant(WrittenTime written, Complaint complaint) {
+        LocalDateTime local = written.local();
+        return written.offset().isPresent()
+                ? Canonical.cut(local.toInstant(written.offset().get()))
+                : local(local, complaint);
     }
 
     private @Nullable Instant local(LocalDateTime local, Complaint complaint) {
@@ -113,7 +101,7 @@ final class TimeCells {
             text = text.substring(0, text.indexOf('T'));
         }
         if (!DAY.matcher(text).matches()) {
-            boolean time = TIME.matcher(text).matches();
+            boolean time = WrittenTime.hasForm(text);
             complaint.wrong(time ? "has a time of day" : "is not a day", DAY_EXAMPLE);
             return null;
         }
