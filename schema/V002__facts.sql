@@ -274,6 +274,8 @@ create table cores_fact (
     constraint cores_fact_pk primary key (k)
 );
 
+create index cores_fact_by_shipment on cores_fact (site_no, shipment);
+
 create table moves_fact (
     site_no    smallint not null,
     batch      bigint not null,
@@ -309,6 +311,7 @@ create table acknowledgements_fact (
     constraint acknowledgements_fact_pk primary key (batch, line)
 );
 create index acknowledgements_fact_by_core on acknowledgements_fact (site_no, core);
+create index acknowledgements_fact_by_serial on acknowledgements_fact (site_no, serial);
 create index acknowledgements_fact_by_shipment on acknowledgements_fact (site_no, shipment);
 
 create table counts_fact (

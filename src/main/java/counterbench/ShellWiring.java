@@ -15,7 +15,6 @@ import counterbench.shell.builtin.HelpCommand;
 import counterbench.shell.builtin.VersionCommand;
 import counterbench.shell.console.Conversation;
 import counterbench.shell.console.PromptText;
-import counterbench.shell.console.SessionPrompt;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.InstantSource;
@@ -75,13 +74,8 @@ class ShellWiring {
     }
 
     @Bean
-    Conversation conversation(
-            Commands commands, Circumstances circumstances, ObjectProvider<PromptText> prompt) {
-        return new Conversation(
-                commands,
-                circumstances,
-                prompt.getIfAvailable(() -> new SessionPrompt(circumstances.session())),
-                ShellWiring::terminal);
+    Conversation conversation(Commands commands, Circumstances circumstances, PromptText prompt) {
+        return new Conversation(commands, circumstances, prompt, ShellWiring::terminal);
     }
 
     private static Terminal terminal() {

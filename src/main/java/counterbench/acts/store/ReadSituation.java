@@ -7,6 +7,7 @@ import static counterbench.db.generated.Tables.KIT_LINK;
 import counterbench.acts.Named;
 import counterbench.acts.Shelf;
 import counterbench.acts.Situation;
+import counterbench.db.OneByOne;
 import counterbench.db.Store;
 import counterbench.review.Component;
 import counterbench.review.store.JobsOfParts;
@@ -18,7 +19,6 @@ import counterbench.stock.Move;
 import counterbench.stock.StoreTimeline;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -108,30 +108,30 @@ public final class ReadSituation {
     private static Set<Integer> jobNos(DSLContext sql, Site site, Named named) {
         short siteNo = (short) site.no();
         Set<Integer> found = new TreeSet<>();
-        if (!named.jobs().isEmpty()) {
-            found.addAll(
-                    sql.select(JOB_NAME.JOB_NO)
-                            .from(JOB_NAME)
-                            .where(JOB_NAME.SITE_NO.eq(siteNo), JOB_NAME.JOB.in(named.jobs()))
-                            .fetch(JOB_NAME.JOB_NO));
-        }
-        if (!named.kits().isEmpty()) {
-            found.addAll(
-                    sql.select(KIT_LINK.JOB_NO)
-                            .from(KIT_LINK)
-                            .where(KIT_LINK.SITE_NO.eq(siteNo), KIT_LINK.KIT.in(named.kits()))
-                            .fetch(KIT_LINK.JOB_NO));
-        }
-        if (!named.cores().isEmpty()) {
-            found.addAll(ofCores(sql, siteNo, named.cores()));
-        }
+        found.addAll(OneByOne.fetch(named.jobs(), job -> ofJob(sql, siteNo, job)));
+        found.addAll(OneByOne.fetch(named.kits(), kit -> ofKit(sql, siteNo, kit)));
+        found.addAll(OneByOne.fetch(named.cores(), core -> ofCore(sql, siteNo, core)));
         return found;
     }
 
-    private static Collection<Integer> ofCores(DSLContext sql, short siteNo, Set<String> tags) {
+    private static List<Integer> ofJob(DSLContext sql, short siteNo, String job) {
+        return sql.select(JOB_NAME.JOB_NO)
+                .from(JOB_NAME)
+                .where(JOB_NAME.SITE_NO.eq(siteNo), JOB_NAME.JOB.eq(job))
+                .fetch(JOB_NAME.JOB_NO);
+    }
+
+    private static List<Integer> ofKit(DSLContext sql, short siteNo, String kit) {
+        return sql.select(KIT_LINK.JOB_NO)
+                .from(KIT_LINK)
+                .where(KIT_LINK.SITE_NO.eq(siteNo), KIT_LINK.KIT.eq(kit))
+                .fetch(KIT_LINK.JOB_NO);
+    }
+
+    private static List<Integer> ofCore(DSLContext sql, short siteNo, String core) {
         return sql.select(CORE_TAG.JOB_NO)
                 .from(CORE_TAG)
-                .where(CORE_TAG.SITE_NO.eq(siteNo), CORE_TAG.CORE.in(tags))
+                .where(CORE_TAG.SITE_NO.eq(siteNo), CORE_TAG.CORE.eq(core))
                 .fetch(CORE_TAG.JOB_NO);
     }
 }

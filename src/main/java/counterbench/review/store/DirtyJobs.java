@@ -8,6 +8,7 @@ import static counterbench.db.generated.Tables.KIT_LINK;
 import static counterbench.db.generated.Tables.VERDICT;
 
 import counterbench.db.JobKey;
+import counterbench.db.OneByOne;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -41,38 +42,38 @@ final class DirtyJobs {
         return dirty.found;
     }
 
-    private <T> void add(Collection<T> names, Function<List<T>, List<Integer>> jobNos) {
-        Chunks.each(names, some -> found.addAll(jobNos.apply(some)));
+    private <T> void add(Collection<T> names, Function<T, List<Integer>> jobNos) {
+        found.addAll(OneByOne.fetch(names, jobNos));
     }
 
     private void named(Set<String> jobs) {
         add(
                 jobs,
-                some ->
+                job ->
                         sql.select(JOB_NAME.JOB_NO)
                                 .from(JOB_NAME)
-                                .where(JOB_NAME.SITE_NO.eq((short) siteNo), JOB_NAME.JOB.in(some))
+                                .where(JOB_NAME.SITE_NO.eq((short) siteNo), JOB_NAME.JOB.eq(job))
                                 .fetch(JOB_NAME.JOB_NO));
     }
 
     private void withKits(Set<String> kits) {
         add(
                 kits,
-                some ->
+                kit ->
                         sql.select(KIT_LINK.JOB_NO)
                                 .from(KIT_LINK)
-                                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(some))
+                                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.eq(kit))
                                 .fetch(KIT_LINK.JOB_NO));
     }
 
     private void ofVehicles(Set<String> vins) {
         add(
                 vins,
-                some ->
+                vin ->
                         sql.select(JOBS_FACT.K)
                                 .from(JOBS_FACT)
                                 .where(
-                                        JOBS_FACT.VIN_KEY.in(some),
+                                        JOBS_FACT.VIN_KEY.eq(vin),
                                         JOBS_FACT.SITE_NO.eq((short) siteNo))
                                 .fetch(r -> JobKey.jobNo(r.value1())));
     }
@@ -80,22 +81,22 @@ final class DirtyJobs {
     private void ofCores(Field<String> by, Set<String> names) {
         add(
                 names,
-                some ->
+                name ->
                         sql.select(CORE_TAG.JOB_NO)
                                 .from(CORE_TAG)
-                                .where(CORE_TAG.SITE_NO.eq((short) siteNo), by.in(some))
+                                .where(CORE_TAG.SITE_NO.eq((short) siteNo), by.eq(name))
                                 .fetch(CORE_TAG.JOB_NO));
     }
 
     private void ofClaims(Set<String> claims) {
         add(
                 claims,
-                some ->
+                claim ->
                         sql.select(CLAIMS_FACT.K)
                                 .from(CLAIMS_FACT)
                                 .where(
                                         CLAIMS_FACT.SITE_NO.eq((short) siteNo),
-                                        CLAIMS_FACT.CLAIM.in(some))
+                                        CLAIMS_FACT.CLAIM.eq(claim))
                                 .fetch(r -> JobKey.jobNo(r.value1())));
     }
 
@@ -110,14 +111,14 @@ final class DirtyJobs {
 
     private void withSameSerials() {
         List<String> serials =
-                Chunks.fetch(
-                        Set.copyOf(found),
-                        some ->
+                OneByOne.fetch(
+                        found,
+                        jobNo ->
                                 sql.select(CORE_TAG.SERIAL)
                                         .from(CORE_TAG)
                                         .where(
                                                 CORE_TAG.SITE_NO.eq((short) siteNo),
-                                                CORE_TAG.JOB_NO.in(some))
+                                                CORE_TAG.JOB_NO.eq(jobNo))
                                         .fetch(CORE_TAG.SERIAL));
         ofCores(CORE_TAG.SERIAL, Set.copyOf(serials));
     }

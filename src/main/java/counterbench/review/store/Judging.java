@@ -24,7 +24,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.LongConsumer;
-import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 
 /** Judges all of a site or a part of it, and sorts what is found by where it is kept. */
@@ -182,30 +182,27 @@ final class Judging {
     private void someShipments(SiteScan scan, TouchedThings touched) {
         Set<String> shipments = new TreeSet<>(touched.names("shipment"));
         shipments.addAll(doubtful);
-        Chunks.each(
-                touched.names("core"),
-                cores -> shipments.addAll(shipmentsNaming(scan.sql(), cores)));
+        touched.names("core").forEach(core -> shipments.addAll(shipmentsNaming(scan.sql(), core)));
         shipments.forEach(s -> outcome.replaceSection("shipment:" + s));
         shipments(scan, shipments);
     }
 
-    private Set<String> shipmentsNaming(DSLContext sql, List<String> cores) {
+    private Set<String> shipmentsNaming(DSLContext sql, String core) {
         List<String> serials =
                 sql.select(CORE_TAG.SERIAL)
                         .from(CORE_TAG)
-                        .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.CORE.in(cores))
+                        .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.CORE.eq(core))
                         .fetch(CORE_TAG.SERIAL);
-        return sql
-                .select(ACKNOWLEDGEMENTS_FACT.SHIPMENT)
+        Set<String> shipments = new TreeSet<>(naming(sql, ACKNOWLEDGEMENTS_FACT.CORE.eq(core)));
+        serials.forEach(
+                serial -> shipments.addAll(naming(sql, ACKNOWLEDGEMENTS_FACT.SERIAL.eq(serial))));
+        return shipments;
+    }
+
+    private List<String> naming(DSLContext sql, Condition which) {
+        return sql.select(ACKNOWLEDGEMENTS_FACT.SHIPMENT)
                 .from(ACKNOWLEDGEMENTS_FACT)
-                .where(
-                        ACKNOWLEDGEMENTS_FACT.SITE_NO.eq((short) site.no()),
-                        ACKNOWLEDGEMENTS_FACT
-                                .CORE
-                                .in(cores)
-                                .or(ACKNOWLEDGEMENTS_FACT.SERIAL.in(serials)))
-                .fetch(ACKNOWLEDGEMENTS_FACT.SHIPMENT)
-                .stream()
-                .collect(Collectors.toSet());
+                .where(ACKNOWLEDGEMENTS_FACT.SITE_NO.eq((short) site.no()).and(which))
+                .fetch(ACKNOWLEDGEMENTS_FACT.SHIPMENT);
     }
 }

@@ -7,11 +7,13 @@ import counterbench.db.JobKey;
 import counterbench.db.generated.tables.records.KeptFindingRecord;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
+import counterbench.judgement.Severity;
 import counterbench.judgement.Subject;
 import counterbench.judgement.SubjectKind;
 import counterbench.shared.Site;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -31,9 +33,23 @@ final class KeptFindings {
 
     /** Every kept finding of a site. */
     static List<Finding> all(DSLContext sql, Site site) {
+        return read(sql, site, DSL.noCondition());
+    }
+
+    /** The kept findings of a site that weigh so much. */
+    static List<Finding> of(DSLContext sql, Site site, Severity severity) {
+        List<String> rules =
+                Arrays.stream(Rule.values())
+                        .filter(rule -> rule.severity() == severity)
+                        .map(Rule::word)
+                        .toList();
+        return read(sql, site, KEPT_FINDING.RULE.in(rules));
+    }
+
+    private static List<Finding> read(DSLContext sql, Site site, Condition which) {
         List<Finding> findings = new ArrayList<>();
         sql.selectFrom(KEPT_FINDING)
-                .where(ofSite(KEPT_FINDING.K, site.no()))
+                .where(ofSite(KEPT_FINDING.K, site.no()).and(which))
                 .orderBy(KEPT_FINDING.K)
                 .forEach(r -> findings.add(finding(site, r)));
         return findings;

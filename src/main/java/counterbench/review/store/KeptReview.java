@@ -57,19 +57,51 @@ public final class KeptReview {
                 "wait until they are done");
     }
 
+    /**
+     * Judges what was touched, if that is little and no other shell is about it.
+     *
+     * @return whether what is kept is that of now
+     */
+    public boolean catchUpIfLittle(Site site, Instant now) {
+        Pending pending = pending(site, now);
+        if (pending.all() || isMuch(site, pending.dirty())) {
+            return false;
+        }
+        return refresh(site, now, n -> {}, pending).isPresent();
+    }
+
     /** Brings what is kept up to now; empty if another shell did so meanwhile. */
     private Optional<Long> refresh(Site site, Instant now, LongConsumer progress) {
+        return refresh(site, now, progress, pending(site, now));
+    }
+
+    private Optional<Long> refresh(Site site, Instant now, LongConsumer progress, Pending pending) {
+        if (pending.isNothing()) {
+            return Optional.of(0L);
+        }
+        Judging judging = new Judging(store, site, now, progress);
+        if (pending.all() || isMuch(site, pending.dirty())) {
+            judging.all();
+        } else if (!judging.some(pending.dirty(), pending.touched())) {
+            judging.all();
+        }
+        return store.write(sql -> keep(sql, site, pending.head(), pending.touched(), judging));
+    }
+
+    /** What is to be judged again. */
+    private record Pending(
+            ReviewHead head, TouchedThings touched, Set<Integer> dirty, boolean all) {
+        boolean isNothing() {
+            return !all && dirty.isEmpty() && touched.isNothing();
+        }
+    }
+
+    private Pending pending(Site site, Instant now) {
         ReviewHead head = store.read(sql -> ReviewHead.read(sql, site.no(), VERSION));
         TouchedThings touched = store.read(sql -> TouchedThings.read(sql, site.no()));
         Set<Integer> dirty = store.read(sql -> DirtyJobs.of(sql, site.no(), touched, now));
-        boolean all = head.isNew() || touched.isAll() || dirty.contains(0);
-        Judging judging = new Judging(store, site, now, progress);
-        if (all || isMuch(site, dirty)) {
-            judging.all();
-        } else if (!judging.some(dirty, touched)) {
-            judging.all();
-        }
-        return store.write(sql -> keep(sql, site, head, touched, judging));
+        return new Pending(
+                head, touched, dirty, head.isNew() || touched.isAll() || dirty.contains(0));
     }
 
     private boolean isMuch(Site site, Set<Integer> dirty) {

@@ -67,9 +67,7 @@ final class LooseKits {
             Collection<String> serials,
             Consumer<Component> components) {
         Set<String> named = new HashSet<>();
-        Chunks.each(
-                serials,
-                some -> eachReceived(sql, siteNo, KITS_FACT.KIT.in(some), named, components));
+        serials.forEach(kit -> eachReceived(sql, siteNo, KITS_FACT.KIT.eq(kit), named, components));
         onlyNamedByEvents(
                 sql,
                 siteNo,

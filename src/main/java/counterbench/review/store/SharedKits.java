@@ -2,6 +2,7 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.KIT_LINK;
 
+import counterbench.db.OneByOne;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -12,10 +13,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.jooq.Condition;
 import org.jooq.DSLContext;
-import org.jooq.Record1;
-import org.jooq.Select;
 import org.jooq.impl.DSL;
 
 /** Which jobs share kits, and what has been read of such jobs while the others are awaited. */
@@ -28,7 +26,7 @@ final class SharedKits {
     /** Reads the kits that more than one job of the site names. */
     static SharedKits of(DSLContext sql, int siteNo) {
         SharedKits shared = new SharedKits();
-        shared.joinAll(links(sql, siteNo, KIT_LINK.KIT.in(namedByMany(siteNo))));
+        shared.joinAll(namedByMany(sql, siteNo));
         return shared;
     }
 
@@ -39,40 +37,38 @@ final class SharedKits {
         int before;
         do {
             before = jobs.size();
-            kits.addAll(Chunks.fetch(jobs, some -> kitsOf(sql, siteNo, some)));
-            jobs.addAll(Chunks.fetch(kits, some -> jobsOf(sql, siteNo, some)));
+            kits.addAll(OneByOne.fetch(jobs, job -> kitsOf(sql, siteNo, job)));
+            jobs.addAll(OneByOne.fetch(kits, kit -> jobsOf(sql, siteNo, kit)));
         } while (jobs.size() > before);
         SharedKits shared = new SharedKits();
-        Chunks.each(kits, some -> shared.joinAll(links(sql, siteNo, KIT_LINK.KIT.in(some))));
+        shared.joinAll(OneByOne.fetch(kits, kit -> List.of(jobsOf(sql, siteNo, kit))));
         return shared;
     }
 
-    private static List<String> kitsOf(DSLContext sql, int siteNo, List<Integer> jobNos) {
+    private static List<String> kitsOf(DSLContext sql, int siteNo, int jobNo) {
         return sql.select(KIT_LINK.KIT)
                 .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.JOB_NO.in(jobNos))
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.JOB_NO.eq(jobNo))
                 .fetch(KIT_LINK.KIT);
     }
 
-    private static List<Integer> jobsOf(DSLContext sql, int siteNo, List<String> kits) {
+    private static List<Integer> jobsOf(DSLContext sql, int siteNo, String kit) {
         return sql.select(KIT_LINK.JOB_NO)
                 .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(kits))
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.eq(kit))
                 .fetch(KIT_LINK.JOB_NO);
     }
 
-    private static Select<Record1<String>> namedByMany(int siteNo) {
-        return DSL.select(KIT_LINK.KIT)
-                .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo))
-                .groupBy(KIT_LINK.KIT)
-                .having(DSL.count().gt(1));
-    }
-
-    private static Collection<List<Integer>> links(DSLContext sql, int siteNo, Condition which) {
+    private static Collection<List<Integer>> namedByMany(DSLContext sql, int siteNo) {
+        var several =
+                DSL.select(KIT_LINK.KIT)
+                        .from(KIT_LINK)
+                        .where(KIT_LINK.SITE_NO.eq((short) siteNo))
+                        .groupBy(KIT_LINK.KIT)
+                        .having(DSL.count().gt(1));
         return sql.select(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo).and(which))
+                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.in(several))
                 .orderBy(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .fetchGroups(KIT_LINK.KIT, KIT_LINK.JOB_NO)
                 .values();

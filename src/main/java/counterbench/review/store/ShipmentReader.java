@@ -60,14 +60,18 @@ final class ShipmentReader {
 
     private Map<String, Set<String>> coresNamedWith(Collection<String> shipments) {
         Map<String, Set<String>> cores = new TreeMap<>();
-        sql.select(CORES_FACT.SHIPMENT, CORES_FACT.CORE)
-                .from(CORES_FACT)
-                .where(CORES_FACT.SITE_NO.eq((short) site.no()), CORES_FACT.SHIPMENT.in(shipments))
-                .forEach(
-                        r ->
-                                cores.computeIfAbsent(r.value1(), s -> new TreeSet<>())
-                                        .add(r.value2()));
+        shipments.forEach(shipment -> cores.put(shipment, coresNamedWith(shipment)));
         return cores;
+    }
+
+    private Set<String> coresNamedWith(String shipment) {
+        return new TreeSet<>(
+                sql.select(CORES_FACT.CORE)
+                        .from(CORES_FACT)
+                        .where(
+                                CORES_FACT.SITE_NO.eq((short) site.no()),
+                                CORES_FACT.SHIPMENT.eq(shipment))
+                        .fetch(CORES_FACT.CORE));
     }
 
     private Optional<CoreHistory> history(String core) {

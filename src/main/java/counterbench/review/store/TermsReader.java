@@ -9,6 +9,7 @@ import counterbench.campaign.Packs;
 import counterbench.campaign.PartUnit;
 import counterbench.campaign.Vehicle;
 import counterbench.campaign.store.JooqPacks;
+import counterbench.db.OneByOne;
 import counterbench.db.generated.tables.records.JobsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -158,7 +159,9 @@ final class TermsReader {
         if (jobNos == null) {
             addTwins(CORE_TAG.SERIAL.in(sharedSerials()), twins);
         } else {
-            Chunks.each(jobNos, some -> addTwins(CORE_TAG.SERIAL.in(serialsOf(some)), twins));
+            OneByOne.fetch(jobNos, this::serialsOf).stream()
+                    .distinct()
+                    .forEach(serial -> addTwins(CORE_TAG.SERIAL.eq(serial), twins));
         }
         twins.values().removeIf(cores -> cores.size() < 2);
         return twins;
@@ -172,10 +175,10 @@ final class TermsReader {
                 .having(DSL.count().gt(1));
     }
 
-    private List<String> serialsOf(List<Integer> some) {
+    private List<String> serialsOf(int jobNo) {
         return sql.select(CORE_TAG.SERIAL)
                 .from(CORE_TAG)
-                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.JOB_NO.in(some))
+                .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.JOB_NO.eq(jobNo))
                 .fetch(CORE_TAG.SERIAL);
     }
 

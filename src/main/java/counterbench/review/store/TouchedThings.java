@@ -21,6 +21,11 @@ final class TouchedThings {
                 sql.selectFrom(TOUCHED).where(TOUCHED.SITE_NO.eq((short) siteNo)).fetch());
     }
 
+    /** Whether nothing was touched. */
+    boolean isNothing() {
+        return rows.isEmpty();
+    }
+
     /** Whether so much was touched that all must be judged. */
     boolean isAll() {
         return rows.stream().anyMatch(r -> r.getWhat().equals("all"));

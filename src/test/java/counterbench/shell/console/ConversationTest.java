@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.awaitility.Awaitility.await;
 
+import counterbench.people.Person;
 import counterbench.shell.FakeShell;
 import counterbench.shell.SampleCommands;
 import counterbench.shell.Status;
@@ -51,7 +52,9 @@ class ConversationTest {
                 new Conversation(
                         shell.commands(),
                         shell.circumstances(),
-                        new SessionPrompt(shell.session()),
+                        () ->
+                                shell.session().person().map(Person::name).orElse("counterbench")
+                                        + "> ",
                         () -> terminal);
         talk =
                 CompletableFuture.supplyAsync(

@@ -1,0 +1,42 @@
+package counterbench.shell.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.db.TestStores;
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.review.store.KeptReview;
+import counterbench.shell.FakeShell;
+import counterbench.shell.Larkmere;
+import counterbench.shell.Status;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The prompt in the invented garage, of whose expected findings 24 are open stops in the north. */
+class StopsPromptTest {
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void it_says_site_person_and_open_stops(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell shell =
+                    larkmere.shellOf(
+                            new Person("Maren", Set.of(Role.LEAD)),
+                            new FindingSettleCommand(larkmere::store, larkmere.sites()));
+            StopsPrompt prompt =
+                    new StopsPrompt(shell.session(), larkmere::store, () -> Larkmere.AS_OF);
+
+            assertThat(prompt.text()).isEqualTo("NORTH Maren, ? stop> ");
+
+            new KeptReview(larkmere.store()).run(Larkmere.NORTH, Larkmere.AS_OF, n -> {});
+            assertThat(prompt.text()).isEqualTo("NORTH Maren, 24 stop> ");
+
+            assertThat(shell.line("finding settle F-7V1TR3G35S --reason \"renewed\"").status())
+                    .isEqualTo(Status.DONE);
+            assertThat(prompt.text()).isEqualTo("NORTH Maren, 23 stop> ");
+
+            shell.session().signOut();
+            assertThat(prompt.text()).isEqualTo("counterbench> ");
+        }
+    }
+}
