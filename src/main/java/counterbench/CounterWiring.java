@@ -4,13 +4,17 @@ import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.counter.CountCommand;
+import counterbench.shell.counter.ExpiryCommand;
 import counterbench.shell.counter.KitArriveCommand;
 import counterbench.shell.counter.KitIssueCommand;
+import counterbench.shell.counter.KitListCommand;
 import counterbench.shell.counter.KitReceiveCommand;
 import counterbench.shell.counter.KitReturnCommand;
 import counterbench.shell.counter.KitScrapCommand;
 import counterbench.shell.counter.KitSendCommand;
 import counterbench.shell.counter.KitShortCommand;
+import counterbench.shell.counter.KitShowCommand;
+import counterbench.shell.counter.NeedCommand;
 import counterbench.shell.counter.PartArriveCommand;
 import counterbench.shell.counter.PartIssueCommand;
 import counterbench.shell.counter.PartReceiveCommand;
@@ -31,6 +35,8 @@ class CounterWiring {
         return new CommandSet(
                 new KitReceiveCommand(store, sites),
                 new KitIssueCommand(store, sites),
+                new KitListCommand(store, sites),
+                new KitShowCommand(store, sites),
                 new KitShortCommand(store, sites),
                 new KitSendCommand(store, sites),
                 new KitArriveCommand(store, sites),
@@ -42,6 +48,8 @@ class CounterWiring {
                 new PartArriveCommand(store, sites),
                 new PartReturnCommand(store, sites),
                 new PartScrapCommand(store, sites),
-                new CountCommand(store, sites));
+                new CountCommand(store, sites),
+                new ExpiryCommand(store, sites),
+                new NeedCommand(store, sites));
     }
 }

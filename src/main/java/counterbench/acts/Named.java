@@ -35,6 +35,11 @@ public record Named(Set<String> jobs, Set<String> kits, Set<String> parts, Set<S
         return new Named(with(jobs, List.of(job)), kits, parts, cores);
     }
 
+    /** The same and jobs. */
+    public Named withJobs(Collection<String> names) {
+        return new Named(with(jobs, names), kits, parts, cores);
+    }
+
     /** The same and a kit, if one is given. */
     public Named withKit(@Nullable String kit) {
         return kit == null ? this : new Named(jobs, with(kits, List.of(kit)), parts, cores);
@@ -48,6 +53,11 @@ public record Named(Set<String> jobs, Set<String> kits, Set<String> parts, Set<S
     /** The same and a loose part, if one is given. */
     public Named withPart(@Nullable String part) {
         return part == null ? this : new Named(jobs, kits, with(parts, List.of(part)), cores);
+    }
+
+    /** The same and loose parts. */
+    public Named withParts(Collection<String> numbers) {
+        return new Named(jobs, kits, with(parts, numbers), cores);
     }
 
     /** The same and cores. */

@@ -40,6 +40,13 @@ public final class FindingBook {
         return settled(site, asOf, known).state(found);
     }
 
+    /** The names of some findings as they were last found, those of the newest jobs. */
+    public List<FindingId> lastFound(Site site, int most) {
+        return store.read(sql -> KeptFindings.newest(sql, site, most)).stream()
+                .map(FindingId::of)
+                .toList();
+    }
+
     /** What people have settled by a moment, as known at an entry. */
     public Settlements settled(Site site, Instant asOf, long known) {
         return new Settlements(

@@ -55,6 +55,15 @@ final class KeptFindings {
         return findings;
     }
 
+    /** So many kept findings of a site at most, those of the newest jobs. */
+    static List<Finding> newest(DSLContext sql, Site site, int most) {
+        return sql.selectFrom(KEPT_FINDING)
+                .where(ofSite(KEPT_FINDING.K, site.no()))
+                .orderBy(KEPT_FINDING.K.desc())
+                .limit(most)
+                .fetch(r -> finding(site, r));
+    }
+
     private static Condition ofSite(Field<Long> key, int siteNo) {
         return key.between(JobKey.firstOf(siteNo), JobKey.lastOf(siteNo));
     }

@@ -33,7 +33,11 @@ public abstract class ActCommand extends BaseCommand {
      * @param manual says what the command takes besides when, who and at which site
      */
     protected ActCommand(Manual manual, Supplier<Store> store, SiteChoice sites) {
-        super(manual.takes(AT, BY, Options.SITE));
+        super(
+                manual.takes(
+                        AT,
+                        BY.completedBy(new LiveNames(store).people()),
+                        Options.SITE.completedBy(new LiveNames(store).sites())));
         this.store = store;
         this.sites = sites;
     }

@@ -4,6 +4,9 @@ import counterbench.acts.store.QuickNames;
 import counterbench.db.Store;
 import counterbench.people.Person;
 import counterbench.people.store.StaffBook;
+import counterbench.review.FindingId;
+import counterbench.review.store.FindingBook;
+import counterbench.shared.Site;
 import counterbench.shell.Completing;
 import counterbench.shell.Options;
 import counterbench.shell.Proposals;
@@ -18,6 +21,8 @@ import java.util.function.Supplier;
  * cannot be asked.
  */
 public final class LiveNames {
+    private static final int MOST = 200;
+
     private final Supplier<Store> store;
 
     public LiveNames(Supplier<Store> store) {
@@ -72,6 +77,26 @@ public final class LiveNames {
     /** Sites. */
     public Proposals sites() {
         return of(QuickNames::sites);
+    }
+
+    /** Findings as they were last found. */
+    public Proposals findings() {
+        return guarded(
+                completing -> {
+                    Optional<String> named = site(completing);
+                    return new StaffBook(store.get())
+                            .sites().stream()
+                                    .filter(s -> named.isEmpty() || named.get().equals(s.site()))
+                                    .flatMap(s -> lastFound(s).stream())
+                                    .filter(name -> name.startsWith(completing.begun()))
+                                    .limit(MOST)
+                                    .toList();
+                });
+    }
+
+    private List<String> lastFound(Site site) {
+        return new FindingBook(store.get())
+                .lastFound(site, MOST).stream().map(FindingId::toString).toList();
     }
 
     /** People who act. */

@@ -13,7 +13,6 @@ import counterbench.shell.Group;
 import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
-import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
 import counterbench.shell.acts.LiveNames;
@@ -26,12 +25,10 @@ public final class CountCommand extends ActCommand {
     private static final String MISSING = "missing";
     private static final Argument<String> PART =
             Argument.of(
-                    "PART",
-                    Readings.TEXT,
-                    "the loose part; with --kit, present or missing instead");
+                    "PART", Scanned.TEXT, "the loose part; with --kit, present or missing instead");
     private static final Argument<Quantity> QUANTITY = CounterOptions.QUANTITY.asOptional();
     private static final Option<String> KIT =
-            Option.of("kit", "KIT", Readings.TEXT, "a kit instead of a loose part");
+            Option.of("kit", "KIT", Scanned.TEXT, "a kit instead of a loose part");
 
     public CountCommand(Supplier<Store> store, SiteChoice sites) {
         super(manual(new LiveNames(store)), store, sites);
@@ -56,13 +53,13 @@ public final class CountCommand extends ActCommand {
                     in.find(QUANTITY)
                             .orElseThrow(
                                     () -> in.wrong("how much was counted? count PART QUANTITY"));
-            return new CountPart(in.get(PART), counted, stamp);
+            return new CountPart(Scanned.part(in, site, in.get(PART)), counted, stamp);
         }
         String found = in.get(PART);
         if (in.has(QUANTITY) || !(found.equals(PRESENT) || found.equals(MISSING))) {
             throw in.wrong("a kit is there or not: count --kit KIT present, or missing");
         }
-        return new CountKit(kit.get(), found.equals(PRESENT), stamp);
+        return new CountKit(Scanned.kit(in, site, kit.get()), found.equals(PRESENT), stamp);
     }
 
     @Override

@@ -9,11 +9,15 @@ import java.time.LocalDate;
 
 /** Options and arguments that commands of the parts counter share. */
 final class CounterOptions {
-    static final Argument<String> KIT = Argument.of("KIT", Readings.TEXT, "the kit's serial");
+    static final Argument<String> KIT =
+            Argument.of("KIT", Scanned.TEXT, "the kit's serial, or a scan of its label");
     static final Argument<String> KITS =
-            Argument.of("KIT", Readings.TEXT, "serials of kits").asRepeatable();
-    static final Argument<String> JOB = Argument.of("JOB", Readings.TEXT, "the job");
-    static final Argument<String> PART = Argument.of("PART", Readings.TEXT, "the part number");
+            Argument.of("KIT", Scanned.TEXT, "serials of kits, or scans of their labels")
+                    .asRepeatable();
+    static final Argument<String> JOB =
+            Argument.of("JOB", Scanned.TEXT, "the job, or a scan of its label");
+    static final Argument<String> PART =
+            Argument.of("PART", Scanned.TEXT, "the part number, or a scan of a label");
     static final Argument<Quantity> QUANTITY =
             Argument.of("QUANTITY", Readings.QUANTITY, "how many pieces, or how many mL or g");
     static final Option<String> LOT = Option.of("lot", "LOT", Readings.TEXT, "the lot");

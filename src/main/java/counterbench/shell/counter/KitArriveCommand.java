@@ -32,7 +32,7 @@ public final class KitArriveCommand extends ActCommand {
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
         return new ArriveKits(
-                in.all(CounterOptions.KITS),
+                Scanned.kits(in, site),
                 in.get(CounterOptions.FROM),
                 in.find(CounterOptions.DOCUMENT).orElse(null),
                 stamp);

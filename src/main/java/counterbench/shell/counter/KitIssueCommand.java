@@ -30,7 +30,7 @@ public final class KitIssueCommand extends ActCommand {
                     .asOptional();
     private static final Argument<String> JOB = CounterOptions.JOB.asOptional();
     private static final Option<String> FOR =
-            Option.of("job", "JOB", Readings.TEXT, "the job, where no kit is named");
+            Option.of("job", "JOB", Scanned.TEXT, "the job, where no kit is named");
     private static final Option<String> PART =
             Option.of("part", "KITPART", Readings.TEXT, "which kind of kit to propose");
     private static final Option<Boolean> FIRST =
@@ -67,8 +67,11 @@ public final class KitIssueCommand extends ActCommand {
                     "which kit for which job? kit issue KIT JOB, or kit issue --job JOB to be"
                             + " proposed a kit");
         }
-        String job = in.find(JOB).or(() -> in.find(FOR)).orElseThrow();
-        String kit = in.find(KIT).orElseGet(() -> proposed(in, site, job));
+        String job = Scanned.job(in, site, in.find(JOB).or(() -> in.find(FOR)).orElseThrow());
+        String kit =
+                in.find(KIT)
+                        .map(text -> Scanned.kit(in, site, text))
+                        .orElseGet(() -> proposed(in, site, job));
         return new IssueKit(kit, job, stamp);
     }
 

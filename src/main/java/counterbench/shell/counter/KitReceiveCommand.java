@@ -21,7 +21,8 @@ import java.util.function.Supplier;
 /** Takes in kits from the supplier. */
 public final class KitReceiveCommand extends ActCommand {
     private static final Option<String> PART =
-            Option.of("part", "KITPART", Readings.TEXT, "the kit's part number").asRequired();
+            Option.of(
+                    "part", "KITPART", Readings.TEXT, "the kit's part number, if no label says it");
     private static final Option<String> REVISION =
             Option.of(
                     "revision",
@@ -54,18 +55,22 @@ public final class KitReceiveCommand extends ActCommand {
                         "kit receive FP-1101 FP-1102 --part HB-3010-K --expires 2026-11-28 --lot"
                                 + " FP2604 --cost 348.50 --document DN-0414-N")
                 .example("kit receive FP-1103 --part HB-3010-K --missing \"HB-3013:1\"")
-                .note("Several serials at once share everything else.");
+                .example("kit receive \"(240)HB-3010-K(17)261128(10)FP2604(21)FP-1104\"")
+                .note(
+                        "Several serials at once share everything else. A scanned label says part,"
+                                + " lot and last usable day, unless the line does.");
     }
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
+        KitLabels labels = KitLabels.of(in, site);
         return new ReceiveKits(
-                in.all(CounterOptions.KITS),
-                in.get(PART),
+                labels.serials(),
+                labels.part(in.find(PART)),
                 new ReceiveKits.Delivery(
                         in.find(REVISION).orElse(null),
-                        in.find(CounterOptions.EXPIRES).orElse(null),
-                        in.find(CounterOptions.LOT).orElse(null),
+                        labels.expiry(in.find(CounterOptions.EXPIRES)),
+                        labels.lot(in.find(CounterOptions.LOT)),
                         in.find(CounterOptions.COST).orElse(null),
                         in.find(MISSING).orElse(List.of()),
                         in.find(CounterOptions.DOCUMENT).orElse(null)),

@@ -36,8 +36,8 @@ public final class KitShortCommand extends ActCommand {
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
         return new ShortKit(
-                in.get(CounterOptions.KIT),
-                in.get(CounterOptions.PART),
+                Scanned.kit(in, site, in.get(CounterOptions.KIT)),
+                Scanned.part(in, site),
                 in.get(CounterOptions.QUANTITY),
                 in.find(CounterOptions.REASON).orElse(null),
                 stamp);

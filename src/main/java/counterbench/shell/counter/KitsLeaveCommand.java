@@ -23,6 +23,6 @@ abstract class KitsLeaveCommand extends ActCommand {
 
     @Override
     protected final Act act(Invocation in, Site site, Stamp stamp) {
-        return new MoveKits(in.all(CounterOptions.KITS), leaving(in), stamp);
+        return new MoveKits(Scanned.kits(in, site), leaving(in), stamp);
     }
 }

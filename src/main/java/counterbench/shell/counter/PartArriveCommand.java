@@ -36,9 +36,9 @@ public final class PartArriveCommand extends ActCommand {
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
         return new ArrivePart(
-                in.get(CounterOptions.PART),
+                Scanned.part(in, site),
                 in.get(CounterOptions.QUANTITY),
-                in.find(CounterOptions.LOT).orElse(null),
+                Scanned.lot(in, site),
                 in.get(CounterOptions.FROM),
                 in.find(CounterOptions.DOCUMENT).orElse(null),
                 stamp);

@@ -37,15 +37,15 @@ public final class PartIssueCommand extends ActCommand {
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
         return new IssuePart(
-                in.get(CounterOptions.PART),
+                Scanned.part(in, site),
                 in.get(CounterOptions.QUANTITY),
-                in.get(CounterOptions.JOB),
-                in.find(CounterOptions.LOT).orElse(null),
+                Scanned.job(in, site, in.get(CounterOptions.JOB)),
+                Scanned.lot(in, site),
                 stamp);
     }
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
-        return Told.part(recorded) + " issued to job " + in.get(CounterOptions.JOB);
+        return Told.part(recorded) + " issued to job " + recorded.facts().get(0).text("job");
     }
 }

@@ -24,9 +24,9 @@ abstract class PartLeaveCommand extends ActCommand {
     @Override
     protected final Act act(Invocation in, Site site, Stamp stamp) {
         return new MovePart(
-                in.get(CounterOptions.PART),
+                Scanned.part(in, site),
                 in.get(CounterOptions.QUANTITY),
-                in.find(CounterOptions.LOT).orElse(null),
+                Scanned.lot(in, site),
                 leaving(in),
                 stamp);
     }

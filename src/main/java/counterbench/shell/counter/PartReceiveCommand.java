@@ -39,11 +39,13 @@ public final class PartReceiveCommand extends ActCommand {
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
         return new ReceivePart(
-                in.get(CounterOptions.PART),
+                Scanned.part(in, site),
                 in.get(CounterOptions.QUANTITY),
                 new ReceivePart.Delivery(
-                        in.find(CounterOptions.LOT).orElse(null),
-                        in.find(CounterOptions.EXPIRES).orElse(null),
+                        Scanned.lot(in, site),
+                        in.find(CounterOptions.EXPIRES)
+                                .or(() -> Scanned.expiry(in, site))
+                                .orElse(null),
                         in.find(CounterOptions.COST).orElse(null),
                         in.find(CounterOptions.DOCUMENT).orElse(null)),
                 stamp);

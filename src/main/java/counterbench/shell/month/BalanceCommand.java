@@ -13,6 +13,7 @@ import counterbench.shell.Options;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import counterbench.stock.Account;
@@ -38,7 +39,10 @@ public final class BalanceCommand extends BaseCommand {
     public BalanceCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("balance", Group.PARTS_COUNTER, "Show what lies where by the book")
-                        .takes(ACCOUNT, PART, Options.SITE)
+                        .takes(
+                                ACCOUNT,
+                                PART.completedBy(new LiveNames(store).parts()),
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("balance --account STORE")
                         .example("balance --account \"BENCH(J-118)\"")

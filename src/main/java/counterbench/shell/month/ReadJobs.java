@@ -6,11 +6,11 @@ import counterbench.shell.Invocation;
 import java.util.function.LongConsumer;
 
 /** Shows how many jobs have been gone through. */
-final class ReadJobs {
+public final class ReadJobs {
     private ReadJobs() {}
 
     /** Turns the number of jobs gone through so far into steps of progress. */
-    static LongConsumer shown(Invocation in, Site site) {
+    public static LongConsumer shown(Invocation in, Site site) {
         Progress progress = in.progress();
         progress.begin("reading jobs of " + site.site(), 0);
         long[] before = {0};

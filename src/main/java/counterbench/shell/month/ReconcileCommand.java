@@ -16,6 +16,7 @@ import counterbench.shell.Options;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import java.time.Instant;
 import java.time.YearMonth;
@@ -43,7 +44,13 @@ public final class ReconcileCommand extends BaseCommand {
     public ReconcileCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("reconcile", Group.MONTH, "Set what was used against what jobs require")
-                        .takes(CAMPAIGN, MONTH, AS_OF, KNOWN, STRICT, Options.SITE)
+                        .takes(
+                                CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
+                                MONTH,
+                                AS_OF,
+                                KNOWN,
+                                STRICT,
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("reconcile --campaign QM-26-014 --month 2026-03")
                         .example("reconcile --campaign QM-26-014 --month 2026-03 --strict")

@@ -13,6 +13,7 @@ import counterbench.shell.Options;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
 
 /** Lets a finding stand, with a reason. */
@@ -26,7 +27,10 @@ public final class FindingSettleCommand extends BaseCommand {
     public FindingSettleCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("finding settle", Group.MONTH, "Let a finding stand, with a reason")
-                        .takes(FoundFinding.ID, REASON, Options.SITE)
+                        .takes(
+                                FoundFinding.ID.completedBy(new LiveNames(store).findings()),
+                                REASON,
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
                         .example(
                                 "finding settle F-7Q2M4C9XKD --reason \"washers found in the tray,"
                                         + " counted again\"")

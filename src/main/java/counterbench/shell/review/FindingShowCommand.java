@@ -19,6 +19,7 @@ import counterbench.shell.Manual;
 import counterbench.shell.Options;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -40,7 +41,9 @@ public final class FindingShowCommand extends BaseCommand {
     public FindingShowCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("finding show", Group.MONTH, "Show a finding and what was said of it")
-                        .takes(FoundFinding.ID, Options.SITE)
+                        .takes(
+                                FoundFinding.ID.completedBy(new LiveNames(store).findings()),
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
                         .example("finding show F-7Q2M4C9XKD"));
         this.store = store;
         this.sites = sites;

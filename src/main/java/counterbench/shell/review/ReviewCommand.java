@@ -22,6 +22,7 @@ import counterbench.shell.Options;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import java.time.Instant;
 import java.time.YearMonth;
@@ -62,8 +63,12 @@ public final class ReviewCommand extends BaseCommand {
     public ReviewCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("review", Group.MONTH, "Show what is not as it should be")
-                        .takes(AS_OF, KNOWN, CAMPAIGN, JOB, RULE, SEVERITY, MONTH, STATE, STRICT)
-                        .takes(Options.SITE)
+                        .takes(AS_OF, KNOWN)
+                        .takes(
+                                CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
+                                JOB.completedBy(new LiveNames(store).jobs()))
+                        .takes(RULE, SEVERITY, MONTH, STATE, STRICT)
+                        .takes(Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("review --severity stop --state open")
                         .example("review --month 2026-03 --strict --format csv")

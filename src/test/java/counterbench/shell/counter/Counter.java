@@ -57,6 +57,10 @@ final class Counter implements AutoCloseable {
         return new BaseCommand[] {
             new KitReceiveCommand(larkmere::store, larkmere.sites()),
             new KitIssueCommand(larkmere::store, larkmere.sites()),
+            new KitListCommand(larkmere::store, larkmere.sites()),
+            new KitShowCommand(larkmere::store, larkmere.sites()),
+            new ExpiryCommand(larkmere::store, larkmere.sites()),
+            new NeedCommand(larkmere::store, larkmere.sites()),
             new KitShortCommand(larkmere::store, larkmere.sites()),
             new KitSendCommand(larkmere::store, larkmere.sites()),
             new KitArriveCommand(larkmere::store, larkmere.sites()),
