@@ -46,6 +46,8 @@ public record KitListing(Kit kit, KitPlace place, @Nullable String where) {
     /** Serial and last usable day, as people read them. */
     public String words() {
         LocalDate until = kit.expiresOn();
-        return "kit " + serial() + (until == null ? ", which does not expire" : ", until " + until);
+        return "kit "
+                + serial()
+                + (until == null ? " (does not expire)" : " (until " + until + ")");
     }
 }

@@ -93,12 +93,12 @@ class KitCommandsTest {
 
             assertThat(hal.line("kit issue --job N-170").err())
                     .isEqualTo(
-                            "kit issue --job N-170: kit FP-2002, until 2026-06-01 of HB-3010-K"
+                            "kit issue --job N-170: kit FP-2002 (until 2026-06-01) of HB-3010-K"
                                     + " expires first; add --first to take it, or say kit issue"
                                     + " FP-2002 N-170\n");
             assertThat(hal.line("kit issue FP-1052 N-170").messages())
                     .containsExactly(
-                            "kit FP-2002, until 2026-06-01 expires sooner and is on the shelf");
+                            "kit FP-2002 (until 2026-06-01) expires sooner and is on the shelf");
             assertThat(hal.line("kit issue --job N-170").err())
                     .startsWith("a kit for job N-170: the job has all the kits that its campaign");
             assertThat(hal.line("kit issue --job N-170 --part HB-3010-K --first").out())
