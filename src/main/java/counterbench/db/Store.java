@@ -1,9 +1,11 @@
 package counterbench.db;
 
+import counterbench.shared.Interrupted;
 import counterbench.shared.StoreUnusable;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jooq.DSLContext;
@@ -19,6 +21,9 @@ import org.jspecify.annotations.Nullable;
  * returns; readers get connections of their own.
  */
 public final class Store implements AutoCloseable {
+    private static final int TRIES_TO_OPEN = 50;
+    private static final int BETWEEN_TRIES_MILLIS = 200;
+
     private final StoreAddress address;
     private final Settings settings =
             new Settings()
@@ -29,6 +34,7 @@ public final class Store implements AutoCloseable {
                     .withExecuteLogging(false);
     private @Nullable Connection writer;
     private @Nullable Connection keeper;
+    private final IdleReaders readers = new IdleReaders();
     private boolean closed;
 
     static {
@@ -85,15 +91,42 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /**
+     * Shells that open the embedded store at the same moment find each other's lock file half
+     * written, and try again.
+     */
     private Connection newConnection() {
-        try {
-            return address.user().isEmpty()
-                    ? DriverManager.getConnection(address.url())
-                    : DriverManager.getConnection(
-                            address.url(), address.user(), address.password());
-        } catch (SQLException e) {
-            throw unusable(e);
+        for (int tries = 1; ; tries++) {
+            try {
+                return openConnection();
+            } catch (SQLException e) {
+                if (!isOpening(e) || tries == TRIES_TO_OPEN) {
+                    throw unusable(e);
+                }
+                pause();
+            }
         }
+    }
+
+    private static boolean isOpening(SQLException e) {
+        String message = String.valueOf(e.getMessage());
+        return message.contains("Lock file recently modified")
+                || message.contains("Locked by another process");
+    }
+
+    private static void pause() {
+        try {
+            TimeUnit.MILLISECONDS.sleep(BETWEEN_TRIES_MILLIS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Interrupted();
+        }
+    }
+
+    private Connection openConnection() throws SQLException {
+        return address.user().isEmpty()
+                ? DriverManager.getConnection(address.url())
+                : DriverManager.getConnection(address.url(), address.user(), address.password());
     }
 
     /** jOOQ on a connection. */
@@ -106,6 +139,11 @@ public final class Store implements AutoCloseable {
      * {@link #closeReader}.
      */
     public Connection connectToRead() {
+        Connection idle = readers.take();
+        return idle == null ? newReader() : idle;
+    }
+
+    private Connection newReader() {
         Connection connection = connect();
         try {
             connection.setAutoCommit(false);
@@ -114,7 +152,7 @@ public final class Store implements AutoCloseable {
                             ? Connection.TRANSACTION_READ_COMMITTED
                             : Connection.TRANSACTION_REPEATABLE_READ);
         } catch (SQLException e) {
-            closeReader(connection);
+            close(connection);
             throw unusable(e);
         }
         if (isEmbedded()) {
@@ -129,7 +167,7 @@ public final class Store implements AutoCloseable {
      * store keeps what others overwrite until this is done, so it is for care, not for every act.
      */
     public <T> T readSnapshot(Function<DSLContext, T> work) {
-        Connection connection = connectToRead();
+        Connection connection = newReader();
         try {
             if (isEmbedded()) {
                 connection.rollback();
@@ -142,17 +180,16 @@ public final class Store implements AutoCloseable {
         } catch (SQLException e) {
             throw unusable(e);
         } finally {
-            closeReader(connection);
+            rollback(connection);
+            close(connection);
         }
     }
 
     /** Ends a reading. */
     public void closeReader(Connection connection) {
-        try {
-            rollback(connection);
-            connection.close();
-        } catch (SQLException e) {
-            // It only read.
+        rollback(connection);
+        if (!readers.keep(connection)) {
+            close(connection);
         }
     }
 
@@ -239,13 +276,14 @@ public final class Store implements AutoCloseable {
     @Override
     public synchronized void close() {
         closed = true;
+        readers.close();
         close(writer);
         close(keeper);
         writer = null;
         keeper = null;
     }
 
-    private static void close(@Nullable Connection connection) {
+    static void close(@Nullable Connection connection) {
         try {
             if (connection != null) {
                 connection.close();

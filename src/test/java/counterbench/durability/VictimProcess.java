@@ -26,6 +26,16 @@ final class VictimProcess implements AutoCloseable {
 
     /** Starts one, which does nothing before it is let go. */
     static VictimProcess start(StoreAddress address, String... paper) throws IOException {
+        return start(Victim.class, address, paper);
+    }
+
+    /** Starts a clerk, who does nothing before being let go. */
+    static VictimProcess clerk(StoreAddress address, long seed, int acts) throws IOException {
+        return start(Clerk.class, address, String.valueOf(seed), String.valueOf(acts));
+    }
+
+    private static VictimProcess start(Class<?> main, StoreAddress address, String... more)
+            throws IOException {
         List<String> line =
                 new ArrayList<>(
                         List.of(
@@ -35,12 +45,12 @@ final class VictimProcess implements AutoCloseable {
                                 "-Xmx256m",
                                 "-cp",
                                 System.getProperty("java.class.path"),
-                                Victim.class.getName(),
+                                main.getName(),
                                 address.file().isPresent()
                                         ? TestStores.folder(address).toString()
                                         : "unused",
                                 address.file().isPresent() ? "" : address.url()));
-        line.addAll(Arrays.asList(paper));
+        line.addAll(Arrays.asList(more));
         return new VictimProcess(
                 new ProcessBuilder(line).redirectError(ProcessBuilder.Redirect.INHERIT).start());
     }
@@ -54,6 +64,15 @@ final class VictimProcess implements AutoCloseable {
     /** What it says next; null after its end. */
     @Nullable String next() throws IOException {
         return out.readLine();
+    }
+
+    /** All that it says before it says that it is done. */
+    List<String> untilDone() throws IOException {
+        List<String> said = new ArrayList<>();
+        for (String line = next(); line != null && !line.equals("done"); line = next()) {
+            said.add(line);
+        }
+        return said;
     }
 
     /** Kills it as {@code kill -9} does, and gives all that it had said until then. */

@@ -10,6 +10,7 @@ import counterbench.intake.ImportRights;
 import counterbench.intake.store.CheckAct;
 import counterbench.journal.Draft;
 import counterbench.journal.Entry;
+import counterbench.journal.store.EntryReader;
 import counterbench.journal.store.JooqJournal;
 import counterbench.judgement.Finding;
 import counterbench.people.Person;
@@ -65,7 +66,7 @@ public final class RecordAct {
             List<Finding> raised,
             Situation after) {}
 
-    private record Looked(Foresight before, Decision decision) {}
+    private record Looked(Foresight before, Instant asOf, Decision decision) {}
 
     /**
      * Records an act.
@@ -83,7 +84,7 @@ public final class RecordAct {
                             return found.decision().facts();
                         });
         Looked found = Objects.requireNonNull(looked.get());
-        Situation after = new ReadSituation(store).run(by.site(), by.now(), act.named());
+        Situation after = new ReadSituation(store).run(by.site(), found.asOf(), act.named());
         Decision decision = found.decision();
         return new Recorded(
                 entry, decision.facts(), decision.remarks(), found.before().raised(after), after);
@@ -91,9 +92,21 @@ public final class RecordAct {
 
     private Looked look(DSLContext sql, By by, Act act) {
         JooqPeople.mustActAsOneOf(sql, by.person(), ImportRights.rolesFor(act.makes()), by.kind());
-        Situation before = new ReadSituation(store).run(by.site(), by.now(), act.named());
+        Instant asOf = latest(sql, by);
+        Situation before = new ReadSituation(store).run(by.site(), asOf, act.named());
         Decision decision = act.decide(before);
         List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
-        return new Looked(Foresight.before(before), new Decision(checked, decision.remarks()));
+        return new Looked(
+                Foresight.before(before), asOf, new Decision(checked, decision.remarks()));
+    }
+
+    /**
+     * Another shell may have recorded since this act was stamped, by a clock that is ahead of this
+     * one; what it recorded counts all the same.
+     */
+    private static Instant latest(DSLContext sql, By by) {
+        return EntryReader.latestRecording(sql, by.site().no())
+                .filter(by.now()::isBefore)
+                .orElse(by.now());
     }
 }

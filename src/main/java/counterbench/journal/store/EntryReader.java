@@ -4,14 +4,25 @@ import static counterbench.db.generated.Tables.ENTRY;
 
 import counterbench.db.generated.tables.records.EntryRecord;
 import counterbench.journal.Entry;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 
 /** Reads entries. */
 public final class EntryReader {
     private EntryReader() {}
+
+    /** The latest time at which anything was recorded at a site, whichever entry bears it. */
+    public static Optional<Instant> latestRecording(DSLContext sql, int siteNo) {
+        return Optional.ofNullable(
+                sql.select(DSL.max(ENTRY.RECORDED_AT))
+                        .from(ENTRY)
+                        .where(ENTRY.SITE_NO.eq((short) siteNo))
+                        .fetchOne(DSL.max(ENTRY.RECORDED_AT)));
+    }
 
     /** The entry that a client made under that identifier. */
     public static Optional<Entry> byId(DSLContext sql, UUID id) {
