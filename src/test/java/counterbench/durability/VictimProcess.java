@@ -87,6 +87,10 @@ final class VictimProcess implements AutoCloseable {
         return rest;
     }
 
+    boolean isAlive() {
+        return process.isAlive();
+    }
+
     @Override
     public void close() {
         process.destroyForcibly();

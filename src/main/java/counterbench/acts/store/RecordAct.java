@@ -84,7 +84,7 @@ public final class RecordAct {
                             return found.decision().facts();
                         });
         Looked found = Objects.requireNonNull(looked.get());
-        Situation after = new ReadSituation(store).run(by.site(), found.asOf(), act.named());
+        Situation after = store.again(() -> situation(by.site(), found.asOf(), act));
         Decision decision = found.decision();
         return new Recorded(
                 entry, decision.facts(), decision.remarks(), found.before().raised(after), after);
@@ -93,11 +93,15 @@ public final class RecordAct {
     private Looked look(DSLContext sql, By by, Act act) {
         JooqPeople.mustActAsOneOf(sql, by.person(), ImportRights.rolesFor(act.makes()), by.kind());
         Instant asOf = latest(sql, by);
-        Situation before = new ReadSituation(store).run(by.site(), asOf, act.named());
+        Situation before = situation(by.site(), asOf, act);
         Decision decision = act.decide(before);
         List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
         return new Looked(
                 Foresight.before(before), asOf, new Decision(checked, decision.remarks()));
+    }
+
+    private Situation situation(Site site, Instant asOf, Act act) {
+        return new ReadSituation(store).run(site, asOf, act.named());
     }
 
     /**
