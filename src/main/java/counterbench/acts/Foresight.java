@@ -64,9 +64,11 @@ public final class Foresight {
         return new Foresight(known);
     }
 
-    /** What can be found after the act and could not before, in the order of the rules. */
-    public List<Finding> raised(Situation after) {
-        return ahead(after).stream().filter(f -> !before.contains(Known.of(f))).toList();
+    /** What can be found after the act and could not before, or is told again by it. */
+    public List<Finding> raised(Situation after, Act act) {
+        return ahead(after).stream()
+                .filter(f -> !before.contains(Known.of(f)) || act.tellsAgain(f))
+                .toList();
     }
 
     /** Every finding that the situation holds, or will hold once its open jobs are completed. */

@@ -87,7 +87,7 @@ public final class RecordAct {
         Situation after = new ReadSituation(store).run(by.site(), found.asOf(), act.named());
         Decision decision = found.decision();
         return new Recorded(
-                entry, decision.facts(), decision.remarks(), found.before().raised(after), after);
+                entry, decision.facts(), decision.remarks(), found.before().raised(after, act), after);
     }
 
     private Looked look(DSLContext sql, By by, Act act) {
