@@ -3,6 +3,7 @@ package counterbench;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.bench.BenchCommand;
 import counterbench.shell.bench.FitCommand;
 import counterbench.shell.bench.JobCompleteCommand;
 import counterbench.shell.bench.JobOpenCommand;
@@ -30,6 +31,7 @@ class BenchWiring {
                 new TakeOffCommand(store, sites),
                 new PutBackCommand(store, sites),
                 new ScrapCommand(store, sites),
-                new MarkCommand(store, sites));
+                new MarkCommand(store, sites),
+                new BenchCommand(store, sites));
     }
 }

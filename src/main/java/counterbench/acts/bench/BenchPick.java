@@ -140,7 +140,11 @@ record BenchPick(Source source, Quantity quantity) {
                 state.job()
                         .filter(holder -> !holder.equals(place.job().name()))
                         .map(holder -> "put it back there first, or scan another")
-                        .orElse("issue it first: kit issue " + kit + " " + place.job().name());
+                        .orElse(
+                                "name a kit of this job, or issue it first: kit issue "
+                                        + kit
+                                        + " "
+                                        + place.job().name());
         throw place.refused("kit " + kit + " " + state.whereabouts(), todo);
     }
 
@@ -151,8 +155,10 @@ record BenchPick(Source source, Quantity quantity) {
                 found.isPositive()
                         ? "the bench holds only " + found + " of it" + from
                         : "the bench holds none of it" + from,
-                "issue it first (kit issue --job "
-                        + job
-                        + ", or part issue); an old one that goes on again is a refit");
+                place.asked().startsWith("fit")
+                        ? "issue it first (kit issue --job "
+                                + job
+                                + ", or part issue); an old one that goes on again is a refit"
+                        : "job show " + job + " says what lies on it");
     }
 }

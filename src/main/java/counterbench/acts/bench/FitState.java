@@ -59,4 +59,23 @@ public record FitState(Requirement requirement, Quantity fresh, Quantity old) {
                 requirement.unit().isMeasured() ? " " + requirement.unit().word() : "";
         return missing() + unit + " " + requirement.part();
     }
+
+    /**
+     * What a vehicle has of a part and needs: {@code , 2 of 4 on the vehicle}; empty where it needs
+     * none.
+     */
+    public static String told(JobState job, Instant now, String part) {
+        return of(job, now).stream()
+                .filter(state -> state.isOf(part))
+                .map(FitState::told)
+                .findFirst()
+                .orElse("");
+    }
+
+    private String told() {
+        String unit = " " + requirement.unit().word();
+        return requirement.unit().isMeasured()
+                ? ", " + onVehicle() + unit + " of at least " + wanted() + unit + " on the vehicle"
+                : ", " + onVehicle() + " of " + wanted() + " on the vehicle";
+    }
 }

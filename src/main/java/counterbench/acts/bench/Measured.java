@@ -59,12 +59,12 @@ public record Measured(BigDecimal value, @Nullable String unit) {
     }
 
     /** The same in that unit, where none was written. */
-    Measured orIn(@Nullable String otherwise) {
+    public Measured orIn(@Nullable String otherwise) {
         return unit == null ? new Measured(value, otherwise) : this;
     }
 
     /** A length of time in minutes, where the unit is one of time or none; never rounded up. */
-    Optional<BigDecimal> minutes() {
+    public Optional<BigDecimal> minutes() {
         String written = unit == null ? "min" : unit.toLowerCase(Locale.ROOT);
         return switch (written) {
             case "min", "minute", "minutes", "mins" -> Optional.of(value);
@@ -78,6 +78,12 @@ public record Measured(BigDecimal value, @Nullable String unit) {
     /** The unit, if it is one that the program knows. */
     Optional<Unit> knownUnit() {
         return Optional.ofNullable(unit).flatMap(Units::parse);
+    }
+
+    /** Whether its unit is that one, however the two are spelt. */
+    public boolean hasUnit(@Nullable String other) {
+        Optional<Unit> known = Optional.ofNullable(other).flatMap(Units::parse);
+        return known.isPresent() ? known.equals(knownUnit()) : Objects.equals(unit, other);
     }
 
     @Override

@@ -145,9 +145,12 @@ final class StepRows {
         long last = first + readings.size() - 1;
         if (first < 1 || last > step.fasteners()) {
             throw place.refused(
-                    (first == last ? "no fastener " + first : "no fasteners " + first + " to " + last)
-                            + " is there; the step has "
-                            + step.fasteners(),
+                    "it has "
+                            + step.fasteners()
+                            + (step.fasteners() == 1 ? " fastener" : " fasteners")
+                            + ", and fastener "
+                            + (first < 1 ? first : last)
+                            + " was said",
                     "give one reading for each that is left, or say which with --fastener");
         }
         List<FactRow> rows = new ArrayList<>();

@@ -53,10 +53,20 @@ public final class ReverseEntry {
      *     other facts rest on it
      */
     public Entry run(ReversalRequest request, Site site, Person person, Instant now, String act) {
+        return run(request, site, person, now, act, UUID.randomUUID());
+    }
+
+    /**
+     * Records the reversal under an identifier of its own.
+     *
+     * @param id the identifier of the entry that it makes
+     */
+    public Entry run(
+            ReversalRequest request, Site site, Person person, Instant now, String act, UUID id) {
         Draft draft =
                 new Draft(
                         site,
-                        UUID.randomUUID(),
+                        id,
                         now,
                         person.name(),
                         ENTRY_KIND,

@@ -1,6 +1,5 @@
 package counterbench.shell.bench;
 
-import counterbench.acts.JobState;
 import counterbench.acts.Parts;
 import counterbench.acts.bench.FitState;
 import counterbench.acts.store.RecordAct;
@@ -25,12 +24,8 @@ final class HardwareTold {
 
     /** What is on the vehicle of that part and what it needs: {@code , 2 of 4 on the vehicle}. */
     static String onVehicle(RecordAct.Recorded recorded) {
-        JobState job = recorded.after().job(job(recorded));
-        return FitState.of(job, recorded.after().now()).stream()
-                .filter(state -> state.isOf(part(recorded)))
-                .map(state -> ", " + state.onVehicle() + " of " + state.wanted() + " on the vehicle")
-                .findFirst()
-                .orElse("");
+        return FitState.told(
+                recorded.after().job(job(recorded)), recorded.after().now(), part(recorded));
     }
 
     static String job(RecordAct.Recorded recorded) {
