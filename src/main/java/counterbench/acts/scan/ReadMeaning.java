@@ -40,29 +40,31 @@ public final class ReadMeaning {
     }
 
     /**
-     * Serials that a line may name, so that the kits can be looked up before it is read.
+     * Kits and cores that a line may name, so that they can be looked up before it is read.
      *
      * @param year the year in which it is read, which tells a label's century
      */
-    public static Set<String> serials(String line, int year) {
-        Set<String> serials = new TreeSet<>();
+    public static Set<String> names(String line, int year) {
+        Set<String> names = new TreeSet<>();
         for (String word : words(line)) {
-            serials.add(word);
+            names.add(word);
             try {
-                serials(new ScanReader(year).read(word), serials);
+                names(new ScanReader(year).read(word), names);
             } catch (Refused e) {
                 // A label that cannot be read names nothing; reading it for good says why.
             }
         }
-        serials.remove("");
-        return serials;
+        names.remove("");
+        return names;
     }
 
-    private static void serials(Scan scan, Set<String> serials) {
+    private static void names(Scan scan, Set<String> names) {
         if (scan instanceof Scan.Kit kit) {
-            serials.add(kit.serial());
+            names.add(kit.serial());
         } else if (scan instanceof Scan.Plain plain) {
-            plain.unmarked().ifPresent(unmarked -> serials(unmarked, serials));
+            plain.unmarked().ifPresent(unmarked -> names(unmarked, names));
+        } else if (scan instanceof Scan.Core core) {
+            names.add(core.tag());
         }
     }
 

@@ -155,7 +155,8 @@ public final class Turn {
         if (!missing.isEmpty() && !rest.equals("anyway")) {
             throw new Refused(
                     "done",
-                    missing.size() + " things are open: " + String.join("; ", missing),
+                    (missing.size() == 1 ? "this is open: " : missing.size() + " things are open: ")
+                            + String.join("; ", missing),
                     "mend that, or complete it as it is: done anyway");
         }
         return Reply.record(

@@ -67,10 +67,18 @@ final class BenchLoop {
                 return Status.REFUSED;
             }
         }
-        if (!in.isScreen()) {
-            in.print(standing().line(Integer.MAX_VALUE));
+        if (in.isScreen()) {
+            return Status.DONE;
         }
-        return Status.DONE;
+        in.print(standing().line(Integer.MAX_VALUE));
+        mind.begun()
+                .ifPresent(
+                        begun ->
+                                in.tell(
+                                        numbered(
+                                                "\"" + begun + "\" waits for its end; nothing of it"
+                                                        + " is recorded")));
+        return mind.begun().isPresent() ? Status.REFUSED : Status.DONE;
     }
 
     private void open() {
@@ -137,7 +145,7 @@ final class BenchLoop {
     private void turn(String line) {
         Instant now = in.now();
         int year = site.dayOf(now).getYear();
-        Bench bench = bench(ReadMeaning.serials(line, year), now);
+        Bench bench = bench(ReadMeaning.names(line, year), now);
         Optional<Entry> known = known();
         if (known.isPresent()) {
             mind = mindAfter(bench, line, year);

@@ -40,6 +40,7 @@ final class BenchOfNorth {
             new PutBackCommand(larkmere::store, larkmere.sites()),
             new ScrapCommand(larkmere::store, larkmere.sites()),
             new MarkCommand(larkmere::store, larkmere.sites()),
+            new BenchCommand(larkmere::store, larkmere.sites()),
             new KitIssueCommand(larkmere::store, larkmere.sites()),
             new PartIssueCommand(larkmere::store, larkmere.sites()),
             new CoreRemoveCommand(larkmere::store, larkmere.sites()),
