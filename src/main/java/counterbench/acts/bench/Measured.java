@@ -25,7 +25,7 @@ public record Measured(BigDecimal value, @Nullable String unit) {
 
     /** Six places are what the store keeps. */
     private static final Pattern FORM =
-            Pattern.compile("([+-]?[0-9]{1,9}(?:\\.[0-9]{1,6})?)[\\s\\u00a0]*([^0-9\\s.,].*)?");
+            Pattern.compile("([+-]?[0-9]{1,9}(?:\\.[0-9]{1,6})?)[\\s\\u00a0]*([^0-9\\s.,+-][^0-9]*)?");
 
     public Measured {
         Objects.requireNonNull(value, "value");

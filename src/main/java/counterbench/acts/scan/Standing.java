@@ -11,13 +11,13 @@ import counterbench.shared.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Where a job stands: the line that a person's eyes rest on, and at length. */
 public final class Standing {
     private static final String MAKER =
             "The maker's own procedure, local codes and licensed practice come first.";
     private static final String CUT = "…";
+    private static final int LEAST_WORDS = 12;
 
     private final Bench bench;
 
@@ -26,17 +26,21 @@ public final class Standing {
     }
 
     /**
-     * The next step with its value, and what is still to fit; in one line, of which the words of the
-     * step give way first.
+     * The next step with its value, and what is still to fit; in one line, of which first the words
+     * of the step give way, then the list of parts.
      */
     public String line(int width) {
         String begin = bench.current().map(this::asked).orElseGet(this::ended);
-        String what =
-                bench.current().map(step -> ": " + step.step().what()).orElse("");
-        String fit = toFit();
+        List<String> parts = toFit();
+        String fit = parts.isEmpty() ? "" : " | fit " + String.join(", ", parts);
+        if (begin.length() + fit.length() > width) {
+            fit = " | " + parts.size() + (parts.size() == 1 ? " part" : " parts") + " to fit";
+            fit = parts.isEmpty() || begin.length() + fit.length() > width ? "" : fit;
+        }
+        String what = bench.current().map(step -> ", " + step.step().what()).orElse("");
         int room = width - begin.length() - fit.length();
         if (what.length() > room) {
-            what = room > CUT.length() + 2 ? what.substring(0, room - 1) + CUT : "";
+            what = room > LEAST_WORDS ? what.substring(0, room - 1) + CUT : "";
         }
         return begin + what + fit;
     }
@@ -58,8 +62,8 @@ public final class Standing {
             parts.add("above step " + step.riseFrom());
         }
         bench.instrumentFor(step).ifPresent(i -> parts.add("with " + i.instrument()));
-        String values = parts.isEmpty() ? "" : " " + String.join(" ", parts);
-        return "next " + step.id() + fastener(progress) + values;
+        String values = parts.isEmpty() ? "" : ": " + String.join(" ", parts);
+        return step.id() + fastener(progress) + values;
     }
 
     private Optional<String> limits(Step step) {
@@ -80,16 +84,14 @@ public final class Standing {
                         .filter(Mind.Focus::again)
                         .map(Mind.Focus::fastener)
                         .orElseGet(() -> progress.nextFastener().orElse(all));
-        return " " + next + " of " + all;
+        return " " + next + "/" + all;
     }
 
-    private String toFit() {
-        String parts =
-                FitState.of(bench.job(), bench.situation().now()).stream()
-                        .filter(state -> state.missing().isPositive())
-                        .map(FitState::words)
-                        .collect(Collectors.joining(", "));
-        return parts.isEmpty() || !bench.job().job().isOpen() ? "" : " | to fit " + parts;
+    private List<String> toFit() {
+        return FitState.of(bench.job(), bench.situation().now()).stream()
+                .filter(state -> state.missing().isPositive() && bench.job().job().isOpen())
+                .map(FitState::words)
+                .toList();
     }
 
     /** Cautions, to be read before the work. */

@@ -106,11 +106,13 @@ final class Steps {
         for (Measured measured : readings) {
             compare(step, fastener++, measured);
         }
-        return Reply.tell(
-                step.isMeasured()
-                        ? bench.mind().on(new Mind.Focus(step.step().id(), false, fastener))
-                        : bench.mind().on(null),
-                told);
+        return Reply.tell(bench.mind().on(compared(step, fastener)), told);
+    }
+
+    /** What is compared next; nothing where all that the step has was. */
+    private static Mind.@Nullable Focus compared(StepProgress step, int fastener) {
+        boolean isLeft = step.isMeasured() && fastener <= step.latest().size();
+        return isLeft ? new Mind.Focus(step.step().id(), false, fastener) : null;
     }
 
     /** A reading: of the step that was named, or else of the next. */
@@ -137,7 +139,7 @@ final class Steps {
             int fastener = focus.map(Mind.Focus::fastener).orElse(1);
             compare(step, fastener, measured);
             return Reply.tell(
-                    bench.mind().on(focus.map(Mind.Focus::next).orElse(null)),
+                    bench.mind().on(compared(step, fastener + 1)),
                     "step " + step.step().id() + " read " + measured + " already");
         }
         return mark(step, List.of(measured), null);

@@ -41,6 +41,8 @@ final class BenchOfNorth {
             new ScrapCommand(larkmere::store, larkmere.sites()),
             new MarkCommand(larkmere::store, larkmere.sites()),
             new BenchCommand(larkmere::store, larkmere.sites()),
+            new JobShowCommand(larkmere::store, larkmere.sites()),
+            new JobListCommand(larkmere::store, larkmere.sites()),
             new KitIssueCommand(larkmere::store, larkmere.sites()),
             new PartIssueCommand(larkmere::store, larkmere.sites()),
             new CoreRemoveCommand(larkmere::store, larkmere.sites()),
