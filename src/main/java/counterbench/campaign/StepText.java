@@ -87,8 +87,7 @@ public final class StepText {
                 between(
                         low == null ? null : inside(step, low, shown, RoundingMode.CEILING),
                         high == null ? null : inside(step, high, shown, RoundingMode.FLOOR));
-        String stated =
-                between(low == null ? null : plain(low), high == null ? null : plain(high));
+        String stated = between(low == null ? null : plain(low), high == null ? null : plain(high));
         return inShown.isEmpty()
                 ? Optional.empty()
                 : Optional.of(inShown + " " + shown + " (" + stated + " " + own.get() + ")");

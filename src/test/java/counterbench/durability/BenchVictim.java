@@ -30,7 +30,8 @@ final class BenchVictim {
         try (Store store = TestStores.open(StoreAddress.of(Path.of(args[0]), args[1]))) {
             Larkmere larkmere = Larkmere.in(store);
             FakeShell shell =
-                    larkmere.shellOf(Larkmere.OTIS, new BenchCommand(() -> store, larkmere.sites()));
+                    larkmere.shellOf(
+                            Larkmere.OTIS, new BenchCommand(() -> store, larkmere.sites()));
             PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
             PlainDesk desk =
                     new PlainDesk(

@@ -103,7 +103,9 @@ record BenchPick(Source source, Quantity quantity) {
                 .ifPresent(
                         kit -> {
                             throw place.refused(
-                                    "the one of " + kit + " lies on the bench, and goes before lot "
+                                    "the one of "
+                                            + kit
+                                            + " lies on the bench, and goes before lot "
                                             + lot,
                                     "use that one, or put it back first: put-back "
                                             + place.job().name()
@@ -126,8 +128,9 @@ record BenchPick(Source source, Quantity quantity) {
                             .map(holding -> holding.source().toString())
                             .collect(Collectors.joining(" and "));
             throw place.refused(
-                    "it belongs to the other parts of its kit, and the bench has it from " + sources,
-                    "say which with --kit");
+                    "it belongs to the other parts of its kit, and the bench has it from "
+                            + sources,
+                    "say which with --kit; at the bench, scan the kit first");
         }
     }
 

@@ -27,8 +27,11 @@ public record FitState(Requirement requirement, Quantity fresh, Quantity old) {
         OnVehicle on = OnVehicle.at(until, job.file().uses(), all::packPart);
         return all.onVehicle().stream()
                 .map(r -> new FitState(r, on.fittedNew(r.part()), on.refittedOld(r.part())))
-                .filter(s -> s.requirement.required().isPositive() || !s.onVehicle().isZero()
-                        || s.requirement.isConditionUnknown())
+                .filter(
+                        s ->
+                                s.requirement.required().isPositive()
+                                        || !s.onVehicle().isZero()
+                                        || s.requirement.isConditionUnknown())
                 .toList();
     }
 
@@ -55,8 +58,7 @@ public record FitState(Requirement requirement, Quantity fresh, Quantity old) {
 
     /** What is still to fit with its unit: {@code 2 HB-3013}, {@code 4.2 mL HB-3015}. */
     public String words() {
-        String unit =
-                requirement.unit().isMeasured() ? " " + requirement.unit().word() : "";
+        String unit = requirement.unit().isMeasured() ? " " + requirement.unit().word() : "";
         return missing() + unit + " " + requirement.part();
     }
 

@@ -75,11 +75,14 @@ public final class JobPage {
         Job job = state.job();
         Optional<Pack> pack = state.pack();
         say(
-                "campaign " + job.campaign()
-                        + pack.map(p -> ", revision " + p.revision() + ": " + p.title()).orElse(""));
+                "campaign "
+                        + job.campaign()
+                        + pack.map(p -> ", revision " + p.revision() + ": " + p.title())
+                                .orElse(""));
         say("vehicle " + job.vin() + attributes());
         say(
-                "opened " + site().wallTime(job.openedAt())
+                "opened "
+                        + site().wallTime(job.openedAt())
                         + said(", technician ", job.technician())
                         + said(", work order ", job.workOrder())
                         + said(", mileage ", job.mileage())
@@ -181,7 +184,8 @@ public final class JobPage {
         Progress progress = Progress.of(state);
         heading("Steps");
         say(
-                progress.steps().size() - progress.open().size()
+                progress.steps().size()
+                        - progress.open().size()
                         + " of "
                         + progress.steps().size()
                         + " marked"
@@ -224,9 +228,16 @@ public final class JobPage {
         blocks.add(
                 new Block.Table(
                         List.of(
-                                new Column("part", 3), new Column("from", 4), new Column("quantity", 2)),
+                                new Column("part", 3),
+                                new Column("from", 4),
+                                new Column("quantity", 2)),
                         held.stream()
-                                .map(h -> List.of(h.part(), h.source().toString(), quantity(h.quantity())))
+                                .map(
+                                        h ->
+                                                List.of(
+                                                        h.part(),
+                                                        h.source().toString(),
+                                                        quantity(h.quantity())))
                                 .toList()));
     }
 
@@ -256,8 +267,7 @@ public final class JobPage {
     }
 
     private List<String> row(CoreCase core) {
-        String wanted =
-                core.terms().map(t -> " of " + Minutes.text(t.drainMinutes())).orElse("");
+        String wanted = core.terms().map(t -> " of " + Minutes.text(t.drainMinutes())).orElse("");
         return List.of(
                 core.core().core(),
                 Objects.requireNonNullElse(core.core().serial(), ""),

@@ -25,7 +25,8 @@ public record Measured(BigDecimal value, @Nullable String unit) {
 
     /** Six places are what the store keeps. */
     private static final Pattern FORM =
-            Pattern.compile("([+-]?[0-9]{1,9}(?:\\.[0-9]{1,6})?)[\\s\\u00a0]*([^0-9\\s.,+-][^0-9]*)?");
+            Pattern.compile(
+                    "([+-]?[0-9]{1,9}(?:\\.[0-9]{1,6})?)[\\s\\u00a0]*([^0-9\\s.,+-][^0-9]*)?");
 
     public Measured {
         Objects.requireNonNull(value, "value");
@@ -40,8 +41,8 @@ public record Measured(BigDecimal value, @Nullable String unit) {
     }
 
     /**
-     * Numbers in a row, each perhaps with a unit behind it: {@code 47.4 46.8 31 lbf·ft}. Empty where
-     * a word is neither.
+     * Numbers in a row, each perhaps with a unit behind it: {@code 47.4 46.8 31 lbf·ft}. Empty
+     * where a word is neither.
      */
     public static Optional<List<Measured>> row(List<String> words) {
         List<String> texts = new ArrayList<>();

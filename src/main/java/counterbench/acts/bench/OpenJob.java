@@ -10,7 +10,6 @@ import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Refused;
-import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 

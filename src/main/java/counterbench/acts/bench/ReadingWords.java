@@ -24,7 +24,9 @@ final class ReadingWords {
         this.step = step;
     }
 
-    /** Of marks: {@code 47.4 46.8 N·m}, {@code 31 lbf·ft (42.03 N·m)}; empty where none was read. */
+    /**
+     * Of marks: {@code 47.4 46.8 N·m}, {@code 31 lbf·ft (42.03 N·m)}; empty where none was read.
+     */
     static String of(Step step, List<Mark> marks) {
         ReadingWords words = new ReadingWords(step);
         marks.forEach(mark -> words.add(mark.value(), mark.unit(), mark.minutes()));

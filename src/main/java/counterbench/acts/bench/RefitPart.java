@@ -31,9 +31,7 @@ public record RefitPart(Hardware hardware, String reason, Stamp stamp) implement
         Quantity amount = hardware.amount(situation);
         hardware.workplace(situation, stamp, amount, "refit");
         return new Decision(
-                List.of(
-                        hardware.row(stamp, Use.Condition.REUSED, amount)
-                                .with("reason", reason)),
+                List.of(hardware.row(stamp, Use.Condition.REUSED, amount).with("reason", reason)),
                 List.of());
     }
 }

@@ -16,9 +16,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The marks that readings of a step make.
- *
- * @param instrumentUnit what the instrument reads in, where it is known; what a bare number means
+ * The marks that readings of a step make. A bare number is in the unit of the instrument, where
+ * that is known.
  */
 final class StepRows {
     private final Workplace place;
@@ -123,16 +122,22 @@ final class StepRows {
                             .orElseThrow(
                                     () ->
                                             place.refused(
-                                                    "\"" + said.unit() + "\" is no unit that is known",
+                                                    "\""
+                                                            + said.unit()
+                                                            + "\" is no unit that is known",
                                                     "write " + step.unit()));
             if (!unit.comparesWith(wanted.get())) {
                 throw place.refused(
-                        unit + " measures " + unit.measures().words()
-                                + ", and the step is read in " + step.unit(),
+                        unit
+                                + " measures "
+                                + unit.measures().words()
+                                + ", and the step is read in "
+                                + step.unit(),
                         "write " + step.unit() + " or a unit of the same kind");
             }
         }
-        if (said.value().signum() < 0 && !wanted.map(Unit::measures).map(Measure::mayBeNegative).orElse(true)) {
+        if (said.value().signum() < 0
+                && !wanted.map(Unit::measures).map(Measure::mayBeNegative).orElse(true)) {
             throw place.refused("\"" + said + "\" is below zero", "say what the instrument showed");
         }
     }

@@ -75,7 +75,10 @@ public record TakeOff(Hardware hardware, @Nullable Was was, @Nullable String rea
         boolean old = of(on, Was.REUSED).isPositive();
         if (fresh && old) {
             throw place.refused(
-                    "the vehicle has " + of(on, Was.NEW) + " new and " + of(on, Was.REUSED)
+                    "the vehicle has "
+                            + of(on, Was.NEW)
+                            + " new and "
+                            + of(on, Was.REUSED)
                             + " refitted old",
                     "say which with --was new or --was reused");
         }
@@ -83,8 +86,6 @@ public record TakeOff(Hardware hardware, @Nullable Was was, @Nullable String rea
     }
 
     private Quantity of(OnVehicle on, Was kind) {
-        return kind == Was.NEW
-                ? on.fittedNew(hardware.part())
-                : on.refittedOld(hardware.part());
+        return kind == Was.NEW ? on.fittedNew(hardware.part()) : on.refittedOld(hardware.part());
     }
 }

@@ -32,9 +32,7 @@ public record Bench(Situation situation, String name, Mind mind, Stamp stamp) {
     /** The step that readings go to: the one that was named, or else the next. */
     public Optional<StepProgress> current() {
         Progress progress = progress();
-        return mind.focused()
-                .flatMap(focus -> progress.step(focus.step()))
-                .or(progress::next);
+        return mind.focused().flatMap(focus -> progress.step(focus.step())).or(progress::next);
     }
 
     /**
@@ -49,7 +47,11 @@ public record Bench(Situation situation, String name, Mind mind, Stamp stamp) {
         return Stream.concat(mind.instruments().stream(), used())
                 .map(name -> situation.terms().instruments().get(name))
                 .filter(Objects::nonNull)
-                .filter(instrument -> unit(instrument.unit()).filter(wanted.get()::comparesWith).isPresent())
+                .filter(
+                        instrument ->
+                                unit(instrument.unit())
+                                        .filter(wanted.get()::comparesWith)
+                                        .isPresent())
                 .findFirst();
     }
 

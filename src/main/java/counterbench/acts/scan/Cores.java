@@ -75,7 +75,10 @@ final class Cores {
         if (!core.job().name().equals(bench.name())) {
             throw new Refused(
                     "core \"" + core.core().core() + "\"",
-                    "it is of job " + core.job().name() + ", and this is the bench of " + bench.name(),
+                    "it is of job "
+                            + core.job().name()
+                            + ", and this is the bench of "
+                            + bench.name(),
                     "scan a core of this job");
         }
     }
@@ -105,8 +108,7 @@ final class Cores {
 
     /** A word about a core. */
     Reply command(Word word, String rest) {
-        List<String> words =
-                new ArrayList<>(rest.isEmpty() ? List.of() : ReadMeaning.words(rest));
+        List<String> words = new ArrayList<>(rest.isEmpty() ? List.of() : ReadMeaning.words(rest));
         return switch (word) {
             case CORE -> remove(words);
             case DRAIN -> drain(words);
@@ -127,7 +129,9 @@ final class Cores {
         }
         String part = words.size() > 2 ? words.get(2) : null;
         return recorded(
-                new RemoveCore(tag, bench.name(), words.get(1), part, bench.stamp()), tag, "removed");
+                new RemoveCore(tag, bench.name(), words.get(1), part, bench.stamp()),
+                tag,
+                "removed");
     }
 
     private Reply drain(List<String> words) {

@@ -2,8 +2,8 @@ package counterbench.acts.scan;
 
 import counterbench.acts.Parts;
 import counterbench.acts.bench.Hardware;
-import counterbench.acts.bench.RefitPart;
 import counterbench.acts.bench.PutBackKit;
+import counterbench.acts.bench.RefitPart;
 import counterbench.acts.bench.TakeFromBench;
 import counterbench.acts.bench.TakeOff;
 import counterbench.acts.rack.PlugCore;
@@ -70,8 +70,7 @@ final class Hardwares {
                     "how many " + unit.word() + " of " + part.part() + "?");
         }
         return Reply.record(
-                new TakeFromBench(
-                        TakeFromBench.End.FITTED, hardware(part), null, bench.stamp()),
+                new TakeFromBench(TakeFromBench.End.FITTED, hardware(part), null, bench.stamp()),
                 words(part) + " fitted",
                 bench.mind());
     }
@@ -193,10 +192,7 @@ final class Hardwares {
         private Reply taken(TakeFromBench.End end, String told) {
             return Reply.record(
                     new TakeFromBench(
-                            end,
-                            hardware(part),
-                            reason.isEmpty() ? null : reason,
-                            bench.stamp()),
+                            end, hardware(part), reason.isEmpty() ? null : reason, bench.stamp()),
                     words(part) + told,
                     bench.mind());
         }

@@ -33,7 +33,7 @@ public sealed interface Meaning {
     }
 
     /** A reading. */
-    record Number(Measured measured) implements Meaning {}
+    record Reading(Measured measured) implements Meaning {}
 
     /** An instrument. */
     record Instrument(String name) implements Meaning {}

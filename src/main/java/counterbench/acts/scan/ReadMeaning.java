@@ -87,9 +87,7 @@ public final class ReadMeaning {
         if (word.isPresent()) {
             return new Meaning.Command(word.get(), text.substring(words.get(0).length()).strip());
         }
-        return meant(text, words)
-                .or(() -> unmarked(text))
-                .orElseThrow(() -> unknown(text));
+        return meant(text, words).or(() -> unmarked(text)).orElseThrow(() -> unknown(text));
     }
 
     /** What a label or a name means. */
@@ -101,7 +99,7 @@ public final class ReadMeaning {
         Optional<Measured> reading = Measured.of(text);
         if (reading.isPresent()
                 && (BARE_NUMBER.matcher(text).matches() || named(words).isEmpty())) {
-            return reading.map(Meaning.Number::new);
+            return reading.map(Meaning.Reading::new);
         }
         return named(words);
     }
@@ -110,7 +108,8 @@ public final class ReadMeaning {
         if (scan instanceof Scan.Kit kit) {
             return new Meaning.Kit(kit.serial());
         } else if (scan instanceof Scan.Part part) {
-            return new Meaning.Part(number(text, part.goods()), quantity(words), part.goods().lot());
+            return new Meaning.Part(
+                    number(text, part.goods()), quantity(words), part.goods().lot());
         } else if (scan instanceof Scan.Core core) {
             return new Meaning.Core(core.tag());
         } else if (scan instanceof Scan.Job job) {

@@ -27,7 +27,7 @@ public record Reply(Deed deed, List<String> say, Mind mind) {
      *
      * @param told how it is acknowledged
      */
-    public record Record(Act act, String told) implements Deed {}
+    public record Perform(Act act, String told) implements Deed {}
 
     /** The person's last act on the job is taken back. */
     public record Undo(@Nullable String reason) implements Deed {}
@@ -46,6 +46,6 @@ public record Reply(Deed deed, List<String> say, Mind mind) {
     }
 
     static Reply record(Act act, String told, Mind mind) {
-        return new Reply(new Record(act, told), List.of(), mind);
+        return new Reply(new Perform(act, told), List.of(), mind);
     }
 }

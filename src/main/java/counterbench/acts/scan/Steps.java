@@ -15,8 +15,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is done about steps and readings.
  *
- * <p>A step that is marked already is not marked once more by a scan: its readings are compared with
- * those that come, and one that differs is refused. To read it anew it takes the word {@code again}.
+ * <p>A step that is marked already is not marked once more by a scan: its readings are compared
+ * with those that come, and one that differs is refused. To read it anew it takes the word {@code
+ * again}.
  */
 final class Steps {
     private final Bench bench;
@@ -41,7 +42,9 @@ final class Steps {
         if (next.isMeasured()) {
             throw new Refused(
                     "an empty line",
-                    "step " + next.step().id() + " waits for "
+                    "step "
+                            + next.step().id()
+                            + " waits for "
                             + (next.step().kind() == StepKind.WAIT ? "minutes" : "a reading"),
                     "type it, such as " + example(next));
         }
@@ -173,15 +176,13 @@ final class Steps {
         boolean torque = step.step().kind() == StepKind.TORQUE;
         boolean last = focus.fastener() >= step.step().fasteners();
         Reply reply = mark(step, List.of(measured), torque ? (long) focus.fastener() : null);
-        return new Reply(
-                reply.deed(), reply.say(), bench.mind().on(last ? null : focus.next()));
+        return new Reply(reply.deed(), reply.say(), bench.mind().on(last ? null : focus.next()));
     }
 
     /** The word {@code again}: a marked step is read once more. */
     Reply again(String rest) {
         if (rest.isEmpty()) {
-            return Reply.tell(
-                    bench.mind().waitingAfter(Word.AGAIN.word()), "which step? scan it");
+            return Reply.tell(bench.mind().waitingAfter(Word.AGAIN.word()), "which step? scan it");
         }
         List<String> words = ReadMeaning.words(rest);
         StepProgress step = applying(known(words.get(0)));
@@ -245,7 +246,12 @@ final class Steps {
                         : null;
         return Reply.record(
                 new MarkStep(
-                        bench.name(), step.step().id(), readings, fastener, instrument, bench.stamp()),
+                        bench.name(),
+                        step.step().id(),
+                        readings,
+                        fastener,
+                        instrument,
+                        bench.stamp()),
                 "step " + step.step().id() + " marked",
                 bench.mind().on(null).on(isLeft(step, readings) ? bench.mind().focus() : null));
     }

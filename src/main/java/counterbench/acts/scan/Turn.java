@@ -46,7 +46,7 @@ public final class Turn {
     private Reply about(Meaning meaning) {
         if (meaning instanceof Meaning.Command command) {
             return command(command.word(), command.rest());
-        } else if (meaning instanceof Meaning.Number number) {
+        } else if (meaning instanceof Meaning.Reading number) {
             return steps.number(number.measured());
         } else if (meaning instanceof Meaning.OfStep step) {
             return steps.named(step);
@@ -165,7 +165,9 @@ public final class Turn {
                 bench.mind());
     }
 
-    /** What would be found about a job that were completed now, short of what is only worth a word. */
+    /**
+     * What would be found about a job that were completed now, short of what is only worth a word.
+     */
     public static List<String> missing(Bench bench) {
         return Foresight.ifCompleted(bench.situation(), bench.name()).stream()
                 .filter(finding -> finding.rule().severity() != Severity.NOTE)

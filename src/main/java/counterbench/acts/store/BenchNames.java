@@ -28,10 +28,7 @@ public final class BenchNames {
     public BenchNames(Store store, Site site, String job) {
         this.now =
                 store.read(
-                        sql ->
-                                EntryReader.latestRecording(
-                                                sql, site.no())
-                                        .orElse(Instant.EPOCH));
+                        sql -> EntryReader.latestRecording(sql, site.no()).orElse(Instant.EPOCH));
         this.job = new ReadSituation(store).run(site, now, Named.job(job)).findJob(job);
     }
 

@@ -17,8 +17,8 @@ import counterbench.shared.Site;
 import counterbench.stock.Issue;
 import counterbench.stock.Use;
 import java.util.Collections;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jooq.DSLContext;
@@ -44,8 +44,8 @@ public final class LastAct {
                                 .findFirst());
     }
 
-    private SortedSet<Long> entries(DSLContext sql, JobState job) {
-        SortedSet<Long> numbers = new TreeSet<>(Collections.reverseOrder());
+    private NavigableSet<Long> entries(DSLContext sql, JobState job) {
+        NavigableSet<Long> numbers = new TreeSet<>(Collections.reverseOrder());
         Stream.of(
                         job.file().issues().stream().map(Issue::address),
                         job.file().uses().stream().map(Use::address),
@@ -59,10 +59,10 @@ public final class LastAct {
     }
 
     /** The entries that ended the job. */
-    private SortedSet<Long> ends(DSLContext sql, String job) {
+    private NavigableSet<Long> ends(DSLContext sql, String job) {
         AllPosted posted = new AllPosted(sql);
         short siteNo = (short) site.no();
-        SortedSet<Long> numbers = new TreeSet<>();
+        NavigableSet<Long> numbers = new TreeSet<>();
         sql.select(JOBS_FACT.BATCH, JOBS_FACT.LINE, ENTRY.NUMBER)
                 .from(JOBS_FACT)
                 .join(ENTRY)

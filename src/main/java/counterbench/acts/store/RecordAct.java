@@ -42,8 +42,7 @@ public final class RecordAct {
      * @param line the command as it was typed or scanned
      * @param entry the identifier of the entry that the act makes
      */
-    public record By(
-            Person person, Site site, Instant now, String kind, String line, UUID entry) {
+    public record By(Person person, Site site, Instant now, String kind, String line, UUID entry) {
         public By {
             Objects.requireNonNull(person, "person");
             Objects.requireNonNull(site, "site");
@@ -96,7 +95,11 @@ public final class RecordAct {
         Situation after = new ReadSituation(store).run(by.site(), found.asOf(), act.named());
         Decision decision = found.decision();
         return new Recorded(
-                entry, decision.facts(), decision.remarks(), found.before().raised(after, act), after);
+                entry,
+                decision.facts(),
+                decision.remarks(),
+                found.before().raised(after, act),
+                after);
     }
 
     /** The entry that an act made under an identifier, even if it was taken back since. */

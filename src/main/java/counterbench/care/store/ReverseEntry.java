@@ -63,15 +63,7 @@ public final class ReverseEntry {
      */
     public Entry run(
             ReversalRequest request, Site site, Person person, Instant now, String act, UUID id) {
-        Draft draft =
-                new Draft(
-                        site,
-                        id,
-                        now,
-                        person.name(),
-                        ENTRY_KIND,
-                        act,
-                        request.entry());
+        Draft draft = new Draft(site, id, now, person.name(), ENTRY_KIND, act, request.entry());
         return new JooqJournal(store)
                 .record(draft, sql -> new Decision(sql, site, request).facts(person, now));
     }

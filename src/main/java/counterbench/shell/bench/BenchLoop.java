@@ -76,7 +76,9 @@ final class BenchLoop {
                         begun ->
                                 in.tell(
                                         numbered(
-                                                "\"" + begun + "\" waits for its end; nothing of it"
+                                                "\""
+                                                        + begun
+                                                        + "\" waits for its end; nothing of it"
                                                         + " is recorded")));
         return mind.begun().isPresent() ? Status.REFUSED : Status.DONE;
     }
@@ -124,7 +126,7 @@ final class BenchLoop {
             showLine();
             return true;
         } catch (Refused e) {
-            in.tell(numbered(e.getMessage()));
+            in.tell(numbered(String.valueOf(e.getMessage())));
             showLine();
             return false;
         }
@@ -160,9 +162,7 @@ final class BenchLoop {
 
     /** The entry that the same line of the same batch made before. */
     private Optional<Entry> known() {
-        return in.isScreen() || asNew
-                ? Optional.empty()
-                : new RecordAct(store).made(lines.entry());
+        return in.isScreen() || asNew ? Optional.empty() : new RecordAct(store).made(lines.entry());
     }
 
     /** What the line keeps in mind, though it is not taken again. */
@@ -179,7 +179,7 @@ final class BenchLoop {
     }
 
     private void done(Bench bench, Reply reply, String line, Instant now) {
-        if (reply.deed() instanceof Reply.Record act) {
+        if (reply.deed() instanceof Reply.Perform act) {
             record(act, line, now);
         } else if (reply.deed() instanceof Reply.Undo undo) {
             String told =
@@ -195,12 +195,10 @@ final class BenchLoop {
         }
     }
 
-    private void record(Reply.Record deed, String line, Instant now) {
-        var by =
-                new RecordAct.By(in.person(), site, now, in.commandName(), source(line), entry());
+    private void record(Reply.Perform deed, String line, Instant now) {
+        var by = new RecordAct.By(in.person(), site, now, in.commandName(), source(line), entry());
         RecordAct.Recorded recorded = new RecordAct(store).run(by, deed.act());
-        String words =
-                Acknowledged.words(deed.told(), recorded.facts(), job, recorded.after());
+        String words = Acknowledged.words(deed.told(), recorded.facts(), job, recorded.after());
         in.print(numbered(words + ": " + ActTold.where(site, recorded.entry())));
         ActTold.besides(recorded).forEach(remark -> in.tell(numbered(remark)));
         ended = deed.act() instanceof CompleteJob;

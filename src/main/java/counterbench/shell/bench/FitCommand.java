@@ -22,11 +22,17 @@ public final class FitCommand extends ActCommand {
 
     private static Manual manual(LiveNames names) {
         return Manual.of("fit", Group.BENCH, "Record that a new part went onto the vehicle")
-                .takes(BenchOptions.JOB.completedBy(names.openJobs()), BenchOptions.PART.completedBy(names.partsOnBench()), BenchOptions.QUANTITY, BenchOptions.KIT.completedBy(names.kitsOfJob()), BenchOptions.LOT)
+                .takes(
+                        BenchOptions.JOB.completedBy(names.openJobs()),
+                        BenchOptions.PART.completedBy(names.partsOnBench()),
+                        BenchOptions.QUANTITY,
+                        BenchOptions.KIT.completedBy(names.kitsOfJob()),
+                        BenchOptions.LOT)
                 .example("fit N-169 HB-3013 2")
                 .example("fit N-169 HB-3015 4.5")
                 .example("fit N-168 HB-5121 --kit RD-0544")
-                .note("Only what lies on the bench of the job can be fitted; job show says what does. An old part that goes on again is a refit, and a plug goes on the core: plug.");
+                .note(
+                        "Only what lies on the bench of the job can be fitted; job show says what does. An old part that goes on again is a refit, and a plug goes on the core: plug.");
     }
 
     @Override

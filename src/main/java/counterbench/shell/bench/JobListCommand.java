@@ -76,8 +76,7 @@ public final class JobListCommand extends BaseCommand {
                 .filter(row -> row.text("outcome") == null)
                 .forEach(row -> open.add(name(row)));
         Situation situation =
-                new ReadSituation(store.get())
-                        .latest(site, in.now(), Named.NOTHING.withJobs(open));
+                new ReadSituation(store.get()).latest(site, in.now(), Named.NOTHING.withJobs(open));
         try (Rows rows = rows(in)) {
             jobs.forEach(row -> rows.add(cells(site, row, situation.findJob(name(row)))));
         }

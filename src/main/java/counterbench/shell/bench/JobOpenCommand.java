@@ -23,7 +23,8 @@ import java.util.function.Supplier;
 /** Open a job: a vehicle has come for a campaign. */
 public final class JobOpenCommand extends ActCommand {
     static final Option<String> WORK_ORDER =
-            Option.of("work-order", "NUMBER", Readings.TEXT, "the workshop's own number, for claims");
+            Option.of(
+                    "work-order", "NUMBER", Readings.TEXT, "the workshop's own number, for claims");
     static final Option<Long> MILEAGE =
             Option.of("mileage", "NUMBER", Readings.WHOLE_NUMBER, "what the vehicle shows");
     private static final Argument<String> JOB =

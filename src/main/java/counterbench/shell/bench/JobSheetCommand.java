@@ -40,7 +40,10 @@ public final class JobSheetCommand extends BaseCommand {
             Option.flag("replace", "write over a file of that name");
     private static final Option<Paper> PAPER =
             Option.of(
-                    "paper", "PAPER", Readings.oneOf(Paper.class), "letter (unless said otherwise) or a4");
+                    "paper",
+                    "PAPER",
+                    Readings.oneOf(Paper.class),
+                    "letter (unless said otherwise) or a4");
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -77,8 +80,7 @@ public final class JobSheetCommand extends BaseCommand {
     protected Status run(Invocation in) {
         Site site = sites.of(in);
         String job = BenchOptions.job(in, site);
-        Situation situation =
-                new ReadSituation(store.get()).latest(site, in.now(), Named.job(job));
+        Situation situation = new ReadSituation(store.get()).latest(site, in.now(), Named.job(job));
         situation.job(job);
         List<Block> blocks = JobPage.sheet(situation, job);
         if (in.has(PDF) || in.has(TO)) {
@@ -95,8 +97,7 @@ public final class JobSheetCommand extends BaseCommand {
         symbol(job).map(Block.Symbol::new).ifPresent(all::add);
         all.addAll(blocks);
         String asOf = "site " + site.site() + ", as of " + site.wallTime(in.now());
-        Document sheet =
-                new Document("job " + job, in.find(PAPER).orElse(Paper.LETTER), asOf, all);
+        Document sheet = new Document("job " + job, in.find(PAPER).orElse(Paper.LETTER), asOf, all);
         Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
         Path file = OutputFile.PDF.at(place, usualName(site, job), in.has(REPLACE));
         OutputFile.writing(

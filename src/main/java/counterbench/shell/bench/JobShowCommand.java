@@ -42,8 +42,7 @@ public final class JobShowCommand extends BaseCommand {
     protected Status run(Invocation in) {
         Site site = sites.of(in);
         String job = BenchOptions.job(in, site);
-        Situation situation =
-                new ReadSituation(store.get()).latest(site, in.now(), Named.job(job));
+        Situation situation = new ReadSituation(store.get()).latest(site, in.now(), Named.job(job));
         situation.job(job);
         in.print("job " + job + " of site " + site.site());
         Blocks.show(in, JobPage.summary(situation, job));

@@ -27,11 +27,18 @@ public final class PutBackCommand extends ActCommand {
 
     private static Manual manual(LiveNames names) {
         return Manual.of("put-back", Group.BENCH, "Put what was not needed back from the bench")
-                .takes(BenchOptions.JOB.completedBy(names.openJobs()), PART.completedBy(names.partsOnBench()), BenchOptions.QUANTITY, BenchOptions.KIT.completedBy(names.kitsOfJob()), BenchOptions.LOT, BenchOptions.REASON)
+                .takes(
+                        BenchOptions.JOB.completedBy(names.openJobs()),
+                        PART.completedBy(names.partsOnBench()),
+                        BenchOptions.QUANTITY,
+                        BenchOptions.KIT.completedBy(names.kitsOfJob()),
+                        BenchOptions.LOT,
+                        BenchOptions.REASON)
                 .example("put-back N-169 HB-3013 2 --kit FP-1051")
                 .example("put-back N-169 --kit FP-1051")
                 .example("put-back N-169 HB-3003 1 --lot R-93")
-                .note("What is from a kit goes back into its box, what came loose goes back into the store. With --kit and no part, all of the kit that lies on the bench goes back.");
+                .note(
+                        "What is from a kit goes back into its box, what came loose goes back into the store. With --kit and no part, all of the kit that lies on the bench goes back.");
     }
 
     @Override
@@ -46,7 +53,9 @@ public final class PutBackCommand extends ActCommand {
         String kit =
                 in.find(BenchOptions.KIT)
                         .orElseThrow(
-                                () -> in.wrong("say which part is put back, or which kit with --kit"));
+                                () ->
+                                        in.wrong(
+                                                "say which part is put back, or which kit with --kit"));
         return new PutBackKit(
                 BenchOptions.job(in, site),
                 Scanned.kit(in, site, kit),

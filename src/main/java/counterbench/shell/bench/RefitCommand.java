@@ -21,10 +21,16 @@ public final class RefitCommand extends ActCommand {
     }
 
     private static Manual manual(LiveNames names) {
-        return Manual.of("refit", Group.BENCH, "Record that an old part went onto the vehicle again")
-                .takes(BenchOptions.JOB.completedBy(names.openJobs()), BenchOptions.PART.completedBy(names.partsOfJob()), BenchOptions.QUANTITY, BenchOptions.REASON)
+        return Manual.of(
+                        "refit", Group.BENCH, "Record that an old part went onto the vehicle again")
+                .takes(
+                        BenchOptions.JOB.completedBy(names.openJobs()),
+                        BenchOptions.PART.completedBy(names.partsOfJob()),
+                        BenchOptions.QUANTITY,
+                        BenchOptions.REASON)
                 .example("refit N-169 HB-3013 1 --reason \"one short, supplier called\"")
-                .note("It is recorded as it was, even where the part serves once; the finding that it raises is said at once. The reason is asked where it is not said. The new part that was spared stays on the bench until it is put back, scrapped or fitted.");
+                .note(
+                        "It is recorded as it was, even where the part serves once; the finding that it raises is said at once. The reason is asked where it is not said. The new part that was spared stays on the bench until it is put back, scrapped or fitted.");
     }
 
     @Override

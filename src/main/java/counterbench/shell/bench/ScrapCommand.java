@@ -22,9 +22,16 @@ public final class ScrapCommand extends ActCommand {
 
     private static Manual manual(LiveNames names) {
         return Manual.of("scrap", Group.BENCH, "Scrap a part of the bench that is damaged")
-                .takes(BenchOptions.JOB.completedBy(names.openJobs()), BenchOptions.PART.completedBy(names.partsOnBench()), BenchOptions.QUANTITY, BenchOptions.KIT.completedBy(names.kitsOfJob()), BenchOptions.LOT, BenchOptions.REASON)
+                .takes(
+                        BenchOptions.JOB.completedBy(names.openJobs()),
+                        BenchOptions.PART.completedBy(names.partsOnBench()),
+                        BenchOptions.QUANTITY,
+                        BenchOptions.KIT.completedBy(names.kitsOfJob()),
+                        BenchOptions.LOT,
+                        BenchOptions.REASON)
                 .example("scrap N-169 HB-3013 --reason \"fell into the sump\"")
-                .note("For kits and loose parts on the shelf there are kit scrap and part scrap; for what is on the vehicle, take-off.");
+                .note(
+                        "For kits and loose parts on the shelf there are kit scrap and part scrap; for what is on the vehicle, take-off.");
     }
 
     @Override

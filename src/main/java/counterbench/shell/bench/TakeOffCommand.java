@@ -31,10 +31,18 @@ public final class TakeOffCommand extends ActCommand {
 
     private static Manual manual(LiveNames names) {
         return Manual.of("take-off", Group.BENCH, "Record that a part came off the vehicle again")
-                .takes(BenchOptions.JOB.completedBy(names.openJobs()), BenchOptions.PART.completedBy(names.partsOfJob()), BenchOptions.QUANTITY, WAS, BenchOptions.KIT.completedBy(names.kitsOfJob()), BenchOptions.LOT, BenchOptions.REASON)
+                .takes(
+                        BenchOptions.JOB.completedBy(names.openJobs()),
+                        BenchOptions.PART.completedBy(names.partsOfJob()),
+                        BenchOptions.QUANTITY,
+                        WAS,
+                        BenchOptions.KIT.completedBy(names.kitsOfJob()),
+                        BenchOptions.LOT,
+                        BenchOptions.REASON)
                 .example("take-off N-169 HB-3013 1")
                 .example("take-off N-169 HB-3013 1 --was reused --reason \"a new one is here\"")
-                .note("A part that was fitted new is scrap once it comes off. --was is needed only where the vehicle has both new and old ones.");
+                .note(
+                        "A part that was fitted new is scrap once it comes off. --was is needed only where the vehicle has both new and old ones.");
     }
 
     @Override

@@ -22,7 +22,8 @@ class BatchLinesTest {
     @Test
     void the_same_batch_names_the_same_entries_and_a_longer_one_the_same_first_ones() {
         assertThat(entries("N-1", "a", "b")).isEqualTo(entries("N-1", "a", "b"));
-        assertThat(entries("N-1", "a", "b", "c")).startsWith(entries("N-1", "a", "b").toArray(UUID[]::new));
+        assertThat(entries("N-1", "a", "b", "c"))
+                .startsWith(entries("N-1", "a", "b").toArray(UUID[]::new));
     }
 
     @Test
