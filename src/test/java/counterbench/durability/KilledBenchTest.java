@@ -101,7 +101,7 @@ class KilledBenchTest {
         try (VictimProcess bench = VictimProcess.bench(address, "N-9001").go()) {
             bench.type(BATCH);
             List<String> said = new ArrayList<>();
-            long lines = 1 + random.nextInt(BATCH.size() - 4);
+            int lines = 1 + random.nextInt(BATCH.size() - 4);
             while (said.stream().filter(l -> l.startsWith("line ")).count() < lines) {
                 String line = bench.next();
                 assertThat(line).as("it died by itself after %s", said).isNotNull();
