@@ -1,6 +1,7 @@
 package counterbench.acts.store;
 
 import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.INSTRUMENTS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
@@ -144,6 +145,12 @@ public final class QuickNames {
     /** Core tags. */
     public List<String> cores() {
         return names(CORE_TAG, CORE_TAG.CORE, atSite(CORE_TAG.SITE_NO));
+    }
+
+    /** Instruments. */
+    public List<String> instruments() {
+        return names(
+                INSTRUMENTS_FACT, INSTRUMENTS_FACT.INSTRUMENT, atSite(INSTRUMENTS_FACT.SITE_NO));
     }
 
     /** Sites. */

@@ -9,6 +9,7 @@ import counterbench.acts.Shelf;
 import counterbench.acts.Situation;
 import counterbench.db.OneByOne;
 import counterbench.db.Store;
+import counterbench.journal.store.EntryReader;
 import counterbench.review.Component;
 import counterbench.review.store.JobsOfParts;
 import counterbench.review.store.SiteScan;
@@ -45,6 +46,13 @@ public final class ReadSituation {
         try (SiteScan scan = SiteScan.ofJobs(store, site, now, all)) {
             return read(scan, now, named, all);
         }
+    }
+
+    /** How things stand now, with what other shells recorded by clocks that are ahead. */
+    public Situation latest(Site site, Instant now, Named named) {
+        Instant recorded =
+                store.read(sql -> EntryReader.latestRecording(sql, site.no())).orElse(now);
+        return run(site, recorded.isAfter(now) ? recorded : now, named);
     }
 
     private Situation read(SiteScan scan, Instant now, Named named, Set<Integer> jobNos) {
