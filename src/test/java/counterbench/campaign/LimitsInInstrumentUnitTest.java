@@ -38,10 +38,21 @@ class LimitsInInstrumentUnitTest {
     void limits_are_rounded_to_the_inside_so_that_what_looks_good_is_good() {
         Step step = step("43.24", "50.76", "N·m");
 
-        assertThat(StepText.limits(step, LBF_FT)).contains("31.9 to 37.43 lbf·ft (43.24 to 50.76 N·m)");
-        assertThat(Units.compare(new BigDecimal("31.9"), LBF_FT, new BigDecimal("43.24"), Units.of("N·m")))
+        assertThat(StepText.limits(step, LBF_FT))
+                .contains("31.9 to 37.43 lbf·ft (43.24 to 50.76 N·m)");
+        assertThat(
+                        Units.compare(
+                                new BigDecimal("31.9"),
+                                LBF_FT,
+                                new BigDecimal("43.24"),
+                                Units.of("N·m")))
                 .isPositive();
-        assertThat(Units.compare(new BigDecimal("37.43"), LBF_FT, new BigDecimal("50.76"), Units.of("N·m")))
+        assertThat(
+                        Units.compare(
+                                new BigDecimal("37.43"),
+                                LBF_FT,
+                                new BigDecimal("50.76"),
+                                Units.of("N·m")))
                 .isNegative();
     }
 
