@@ -8,6 +8,7 @@ import counterbench.shell.rack.DrainBeginCommand;
 import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.rack.PackCommand;
 import counterbench.shell.rack.PlugCommand;
+import counterbench.shell.rack.RackCommand;
 import counterbench.shell.rack.UnplugCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
@@ -26,6 +27,7 @@ class RackWiring {
                 new DrainEndCommand(store, sites),
                 new PlugCommand(store, sites),
                 new UnplugCommand(store, sites),
-                new PackCommand(store, sites));
+                new PackCommand(store, sites),
+                new RackCommand(store, sites));
     }
 }
