@@ -9,6 +9,10 @@ import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.rack.PackCommand;
 import counterbench.shell.rack.PlugCommand;
 import counterbench.shell.rack.RackCommand;
+import counterbench.shell.rack.ShipCommand;
+import counterbench.shell.rack.ShipmentAddCommand;
+import counterbench.shell.rack.ShipmentOpenCommand;
+import counterbench.shell.rack.ShipmentTakeOffCommand;
 import counterbench.shell.rack.UnplugCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
@@ -28,6 +32,10 @@ class RackWiring {
                 new PlugCommand(store, sites),
                 new UnplugCommand(store, sites),
                 new PackCommand(store, sites),
-                new RackCommand(store, sites));
+                new RackCommand(store, sites),
+                new ShipmentOpenCommand(store, sites),
+                new ShipmentAddCommand(store, sites),
+                new ShipmentTakeOffCommand(store, sites),
+                new ShipCommand(store, sites));
     }
 }

@@ -2,6 +2,7 @@ package counterbench.acts.rack;
 
 import counterbench.acts.CoreCase;
 import counterbench.campaign.CoreTerms;
+import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreFacts;
 import counterbench.cores.CoreHistory;
 import counterbench.cores.CoreState;
@@ -10,6 +11,7 @@ import counterbench.cores.Placement;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.Instant;
@@ -31,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * @param shipBy the day by whose end it must be shipped
  * @param charge owed from its job's completion until it is accepted; zero where its terms cannot be
  *     told
+ * @param weight what it weighs as it was packed
  * @param findings what is found about it and open, the heaviest first
  */
 public record BoardLine(
@@ -46,6 +49,7 @@ public record BoardLine(
         @Nullable LocalDate completedOn,
         @Nullable LocalDate shipBy,
         @Nullable String shipment,
+        @Nullable Weight weight,
         BigDecimal charge,
         List<Finding> findings) {
     /**
@@ -110,6 +114,7 @@ public record BoardLine(
                 completedOn(core, site),
                 facts.shipBy().orElse(null),
                 history.placement().map(Placement::shipment).orElse(null),
+                history.lastPacked().map(CoreEvent::weight).orElse(null),
                 terms == null ? BigDecimal.ZERO : terms.charge(),
                 open);
     }

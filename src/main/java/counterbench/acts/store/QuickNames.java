@@ -7,6 +7,7 @@ import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
 import static counterbench.db.generated.Tables.MOVES_FACT;
 import static counterbench.db.generated.Tables.PARTS_FACT;
+import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 import static counterbench.db.generated.Tables.SITE;
 
 import counterbench.campaign.KitLine;
@@ -144,6 +145,11 @@ public final class QuickNames {
     /** Core tags. */
     public List<String> cores() {
         return names(CORE_TAG, CORE_TAG.CORE, atSite(CORE_TAG.SITE_NO));
+    }
+
+    /** Shipments. */
+    public List<String> shipments() {
+        return names(SHIPMENTS_FACT, SHIPMENTS_FACT.SHIPMENT, atSite(SHIPMENTS_FACT.SITE_NO));
     }
 
     /** Sites. */

@@ -74,6 +74,11 @@ public final class LiveNames {
         return of(QuickNames::cores);
     }
 
+    /** Shipments. */
+    public Proposals shipments() {
+        return of(QuickNames::shipments);
+    }
+
     /** Sites. */
     public Proposals sites() {
         return of(QuickNames::sites);

@@ -51,6 +51,7 @@ class BoardTest {
                 shipBy == null ? null : LocalDate.parse("2026-03-12"),
                 shipBy == null ? null : LocalDate.parse(shipBy),
                 null,
+                null,
                 new BigDecimal(charge),
                 List.of(findings).stream().map(BoardTest::found).toList());
     }
