@@ -3,6 +3,7 @@ package counterbench;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.rack.AcknowledgeCommand;
 import counterbench.shell.rack.CoreRemoveCommand;
 import counterbench.shell.rack.DrainBeginCommand;
 import counterbench.shell.rack.DrainEndCommand;
@@ -12,6 +13,7 @@ import counterbench.shell.rack.RackCommand;
 import counterbench.shell.rack.ShipCommand;
 import counterbench.shell.rack.ShipmentAddCommand;
 import counterbench.shell.rack.ShipmentOpenCommand;
+import counterbench.shell.rack.ShipmentShowCommand;
 import counterbench.shell.rack.ShipmentTakeOffCommand;
 import counterbench.shell.rack.UnplugCommand;
 import java.util.function.Supplier;
@@ -36,6 +38,8 @@ class RackWiring {
                 new ShipmentOpenCommand(store, sites),
                 new ShipmentAddCommand(store, sites),
                 new ShipmentTakeOffCommand(store, sites),
-                new ShipCommand(store, sites));
+                new ShipCommand(store, sites),
+                new ShipmentShowCommand(store, sites),
+                new AcknowledgeCommand(store, sites));
     }
 }
