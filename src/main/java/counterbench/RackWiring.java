@@ -1,12 +1,14 @@
 package counterbench;
 
 import counterbench.db.Store;
+import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.rack.AcknowledgeCommand;
 import counterbench.shell.rack.CoreRemoveCommand;
 import counterbench.shell.rack.DrainBeginCommand;
 import counterbench.shell.rack.DrainEndCommand;
+import counterbench.shell.rack.ExportManifestCommand;
 import counterbench.shell.rack.PackCommand;
 import counterbench.shell.rack.PlugCommand;
 import counterbench.shell.rack.RackCommand;
@@ -40,6 +42,7 @@ class RackWiring {
                 new ShipmentTakeOffCommand(store, sites),
                 new ShipCommand(store, sites),
                 new ShipmentShowCommand(store, sites),
-                new AcknowledgeCommand(store, sites));
+                new AcknowledgeCommand(store, sites),
+                new ExportManifestCommand(store, sites, new WorkbookWriter()));
     }
 }

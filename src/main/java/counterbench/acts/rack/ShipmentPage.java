@@ -2,6 +2,7 @@ package counterbench.acts.rack;
 
 import counterbench.acts.ShipmentState;
 import counterbench.cores.Difference;
+import counterbench.journal.Entry;
 import counterbench.judgement.Finding;
 import counterbench.shared.Site;
 import java.time.Instant;
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param opened each time that the lead let it go all the same
  * @param open open findings by core
  * @param differences between the return centre's sheet and ours
+ * @param newest the newest entry of the site's journal
  */
 public record ShipmentPage(
         Site site,
@@ -25,7 +27,8 @@ public record ShipmentPage(
         @Nullable String sscc,
         List<Opened> opened,
         Map<String, List<Finding>> open,
-        List<Difference> differences) {
+        List<Difference> differences,
+        @Nullable Entry newest) {
     public ShipmentPage {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(state, "state");

@@ -11,7 +11,9 @@ import counterbench.acts.rack.ShipmentPage.Opened;
 import counterbench.cores.Difference;
 import counterbench.cores.Differences;
 import counterbench.db.Store;
+import counterbench.journal.Entry;
 import counterbench.journal.store.AllPosted;
+import counterbench.journal.store.EntryReader;
 import counterbench.judgement.Finding;
 import counterbench.judgement.SubjectKind;
 import counterbench.labels.LabelledShipment;
@@ -30,6 +32,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
 import org.jooq.DSLContext;
+import org.jspecify.annotations.Nullable;
 
 /** Looks up one shipment with all that there is to show of it. */
 public final class ReadShipment {
@@ -46,6 +49,10 @@ public final class ReadShipment {
      * @throws counterbench.shared.Refused if there is none of that name
      */
     public ShipmentPage run(String shipment, Site site, Instant now, LongConsumer progress) {
+        @Nullable Entry newest =
+                store.read(sql -> EntryReader.newest(sql, site.no(), 1)).stream()
+                        .findFirst()
+                        .orElse(null);
         Named named = Named.NOTHING.withShipment(shipment);
         ShipmentState state = new ReadSituation(store).run(site, now, named).shipment(shipment);
         return new ShipmentPage(
@@ -58,7 +65,8 @@ public final class ReadShipment {
                         .orElse(null),
                 store.read(sql -> opened(sql, site, shipment)),
                 open(state, new FindingBook(store).now(site, now, progress)),
-                differences(shipment, site, now));
+                differences(shipment, site, now),
+                newest);
     }
 
     /** What the return centre's sheet and ours do not have alike. */
