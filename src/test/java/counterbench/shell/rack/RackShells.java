@@ -2,9 +2,11 @@ package counterbench.shell.rack;
 
 import counterbench.people.Person;
 import counterbench.people.Role;
+import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
+import counterbench.shell.counter.TransitCommand;
 import java.util.Set;
 
 /** Shells at the rack of the invented garage's north yard. */
@@ -37,7 +39,12 @@ final class RackShells {
             new ShipmentOpenCommand(larkmere::store, larkmere.sites()),
             new ShipmentAddCommand(larkmere::store, larkmere.sites()),
             new ShipmentTakeOffCommand(larkmere::store, larkmere.sites()),
-            new ShipCommand(larkmere::store, larkmere.sites())
+            new ShipCommand(larkmere::store, larkmere.sites()),
+            new ShipmentShowCommand(larkmere::store, larkmere.sites()),
+            new AcknowledgeCommand(larkmere::store, larkmere.sites()),
+            new TransitCommand(larkmere::store, larkmere.sites()),
+            new ExportManifestCommand(
+                    larkmere::store, larkmere.sites(), new WorkbookWriter())
         };
     }
 }
