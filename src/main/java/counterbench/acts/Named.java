@@ -54,7 +54,9 @@ public record Named(
 
     /** The same and a kit, if one is given. */
     public Named withKit(@Nullable String kit) {
-        return kit == null ? this : new Named(jobs, with(kits, List.of(kit)), parts, cores, shipments);
+        return kit == null
+                ? this
+                : new Named(jobs, with(kits, List.of(kit)), parts, cores, shipments);
     }
 
     /** The same and kits. */
@@ -64,7 +66,9 @@ public record Named(
 
     /** The same and a loose part, if one is given. */
     public Named withPart(@Nullable String part) {
-        return part == null ? this : new Named(jobs, kits, with(parts, List.of(part)), cores, shipments);
+        return part == null
+                ? this
+                : new Named(jobs, kits, with(parts, List.of(part)), cores, shipments);
     }
 
     /** The same and loose parts. */

@@ -48,7 +48,9 @@ public record ShipmentState(Shipment shipment, List<CoreCase> cores) {
                 .min(Comparator.naturalOrder());
     }
 
-    /** What it weighs: as somebody said of the whole, else the sum of what is known of its cores. */
+    /**
+     * What it weighs: as somebody said of the whole, else the sum of what is known of its cores.
+     */
     public Optional<Weight> weight() {
         return shipment.whole().or(() -> Weight.sum(known()));
     }

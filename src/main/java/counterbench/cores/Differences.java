@@ -72,7 +72,10 @@ public final class Differences {
         if (candidates.isEmpty()) {
             found.add(
                     new Difference(
-                            Kind.NOT_ON_OURS, theirs, null, "no core that they left out is like it"));
+                            Kind.NOT_ON_OURS,
+                            theirs,
+                            null,
+                            "no core that they left out is like it"));
         }
     }
 

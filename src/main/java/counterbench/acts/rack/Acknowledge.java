@@ -22,8 +22,9 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Writes down what the return centre says of a shipment. What it names and is not on the shipment is
- * refused with what it may be, so that nothing is guessed, unless it is to stand as it is written.
+ * Writes down what the return centre says of a shipment. What it names and is not on the shipment
+ * is refused with what it may be, so that nothing is guessed, unless it is to stand as it is
+ * written.
  *
  * @param event received, accepted or rejected
  * @param cores tags as they are named; with no serials either, every core of which they have not
@@ -100,8 +101,7 @@ public record Acknowledge(
                     asked(), "a rejection needs its reason", "add --reason with their words");
         }
         if (event == CoreEvent.Kind.REJECTED && cores.isEmpty() && serials.isEmpty()) {
-            throw new Refused(
-                    asked(), "which of its cores were rejected is not said", "name them");
+            throw new Refused(asked(), "which of its cores were rejected is not said", "name them");
         }
     }
 
@@ -136,7 +136,8 @@ public record Acknowledge(
                         .filter(c -> tag != null || String.valueOf(serial).equals(c.serial()))
                         .findFirst();
         if (!asWritten) {
-            core.ifPresentOrElse(c -> refuseOtherSerial(c, serial), () -> refuse(sent, tag, serial));
+            core.ifPresentOrElse(
+                    c -> refuseOtherSerial(c, serial), () -> refuse(sent, tag, serial));
         }
         return row(tag, serial);
     }

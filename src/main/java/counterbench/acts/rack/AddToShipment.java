@@ -71,7 +71,8 @@ public record AddToShipment(String shipment, List<String> tags, Stamp stamp) imp
         for (String tag : tags) {
             Handled core = Handled.of(tag, situation, stamp);
             if (core.history().lastPacked().isEmpty()) {
-                remarks.add("core " + tag + " is not packed yet: pack " + tag + " --packaging TEXT");
+                remarks.add(
+                        "core " + tag + " is not packed yet: pack " + tag + " --packaging TEXT");
             }
         }
         ShipGate.objections(situation, shipment, tags, stamp)

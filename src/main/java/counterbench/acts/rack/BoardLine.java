@@ -156,7 +156,7 @@ public record BoardLine(
     public Optional<Long> minutesLeft(Instant now) {
         return Optional.ofNullable(drainsUntil)
                 .map(until -> Duration.between(now, until))
-                .map(left -> left.isNegative() ? 0 : (left.plusSeconds(59)).toMinutes());
+                .map(left -> left.isNegative() ? 0 : left.plusSeconds(59).toMinutes());
     }
 
     private int group() {

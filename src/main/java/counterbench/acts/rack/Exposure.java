@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +38,10 @@ public record Exposure(String campaign, Age age, int cores, int missing, BigDeci
         }
 
         static Age of(long days) {
-            Age age = TO_30;
-            while (days > age.last) {
-                age = values()[age.ordinal() + 1];
-            }
-            return age;
+            return Arrays.stream(values())
+                    .filter(age -> days <= age.last)
+                    .findFirst()
+                    .orElse(OVER_90);
         }
     }
 

@@ -17,7 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param packaging what into, such as {@code carton}
  * @param weight what it weighs so, if somebody put it on a scale
  */
-public record PackCore(String tag, String packaging, @Nullable Weight weight, Stamp stamp) implements Act {
+public record PackCore(String tag, String packaging, @Nullable Weight weight, Stamp stamp)
+        implements Act {
     @Override
     public FactKind makes() {
         return FactKind.CORES;

@@ -22,13 +22,13 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Sends a shipment off. It is a gate: while an open finding of severity stop stands against a core
- * on it, or it weighs more than the site lets it, only the lead may, with a reason that is recorded.
+ * on it, or it weighs more than the site lets it, only the lead may, with a reason that is
+ * recorded.
  *
  * @param weight what it weighs as a whole, if it was weighed just now
  * @param override the lead's reason to let it go all the same
  */
-public record Ship(
-        String shipment, @Nullable Weight weight, @Nullable String override, Stamp stamp)
+public record Ship(String shipment, @Nullable Weight weight, @Nullable String override, Stamp stamp)
         implements Act {
     /** What the journal calls this gate. */
     public static final String GATE = "ship";
@@ -147,7 +147,9 @@ public record Ship(
                 .with("subject", shipment)
                 .with("at", stamp.at())
                 .with("reason", override)
-                .with("findings", findings.length() > most ? findings.substring(0, most) : findings);
+                .with(
+                        "findings",
+                        findings.length() > most ? findings.substring(0, most) : findings);
     }
 
     private List<String> remarks(ShipmentState leaving) {

@@ -115,8 +115,7 @@ public final class ReadShipment {
                         r -> {
                             if (posted.counts(site.no(), r.value5(), r.value6())) {
                                 opened.add(
-                                        new Opened(
-                                                r.value1(), r.value2(), r.value3(), r.value4()));
+                                        new Opened(r.value1(), r.value2(), r.value3(), r.value4()));
                             }
                         });
         return opened;

@@ -47,8 +47,8 @@ public abstract class ActCommand extends BaseCommand {
         super(
                 (when == When.TOLD ? manual.takes(AT) : manual)
                         .takes(
-                        BY.completedBy(new LiveNames(store).people()),
-                        Options.SITE.completedBy(new LiveNames(store).sites())));
+                                BY.completedBy(new LiveNames(store).people()),
+                                Options.SITE.completedBy(new LiveNames(store).sites())));
         this.store = store;
         this.sites = sites;
     }

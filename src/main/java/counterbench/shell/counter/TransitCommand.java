@@ -64,8 +64,7 @@ public final class TransitCommand extends BaseCommand {
             throw in.wrong("--longer-than " + days + " is no number of days; write it as 7");
         }
         List<Site> shown = sites.named(in);
-        Instant asOf =
-                in.find(AS_OF).map(time -> time.at(shown.get(0).zone())).orElse(in.now());
+        Instant asOf = in.find(AS_OF).map(time -> time.at(shown.get(0).zone())).orElse(in.now());
         List<Transit> found =
                 new ReadTransit(store.get())
                         .all(asOf).stream()

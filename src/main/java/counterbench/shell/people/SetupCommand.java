@@ -70,7 +70,12 @@ public final class SetupCommand extends BaseCommand {
         super(
                 Manual.of("setup", Group.LEAD, "Set up the store, or a further site in it")
                         .takes(SITE, NAME, ZONE, CURRENCY, LEAD)
-                        .takes(JOB_DAYS, ACKNOWLEDGEMENT_DAYS, CREDIT_DAYS, COMPANY_PREFIX, SHIPMENT_LIMIT)
+                        .takes(
+                                JOB_DAYS,
+                                ACKNOWLEDGEMENT_DAYS,
+                                CREDIT_DAYS,
+                                COMPANY_PREFIX,
+                                SHIPMENT_LIMIT)
                         .example(
                                 "setup --site NORTH --name \"North garage\" --zone America/Chicago"
                                         + " --currency USD --lead \"Ada\"")

@@ -39,10 +39,12 @@ public final class AcknowledgeCommand extends ActCommand {
     }
 
     private static final Argument<Answer> ANSWER =
-            Argument.of(
-                    "ANSWER", Readings.oneOf(Answer.class), "received, accepted or rejected");
+            Argument.of("ANSWER", Readings.oneOf(Answer.class), "received, accepted or rejected");
     private static final Argument<String> CORES =
-            Argument.of("CORE", RackOptions.CORE, "tags as they name them; all that are left unless said")
+            Argument.of(
+                            "CORE",
+                            RackOptions.CORE,
+                            "tags as they name them; all that are left unless said")
                     .asOptional()
                     .asRepeatable();
     private static final Option<String> SERIAL =

@@ -95,7 +95,10 @@ public final class ExportManifestCommand extends BaseCommand {
                     return file;
                 });
         in.print(file.toString());
-        in.tell("the manifest of shipment " + shipment + "; the declaration is left to the shipper");
+        in.tell(
+                "the manifest of shipment "
+                        + shipment
+                        + "; the declaration is left to the shipper");
         return Status.DONE;
     }
 

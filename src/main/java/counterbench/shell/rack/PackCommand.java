@@ -28,7 +28,10 @@ public final class PackCommand extends ActCommand {
     public PackCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("pack", Group.CORE_RACK, "Record how a core was packed")
-                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()), PACKAGING, WEIGHT)
+                        .takes(
+                                RackOptions.TAG.completedBy(new LiveNames(store).cores()),
+                                PACKAGING,
+                                WEIGHT)
                         .example("pack NC-0076 --packaging carton")
                         .example("pack NC-0076 --packaging carton --weight \"7.4 kg\"")
                         .note(
@@ -39,7 +42,8 @@ public final class PackCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        return new PackCore(in.get(RackOptions.TAG), in.get(PACKAGING), in.find(WEIGHT).orElse(null), stamp);
+        return new PackCore(
+                in.get(RackOptions.TAG), in.get(PACKAGING), in.find(WEIGHT).orElse(null), stamp);
     }
 
     @Override

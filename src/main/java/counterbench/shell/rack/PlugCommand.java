@@ -45,7 +45,10 @@ public final class PlugCommand extends ActCommand {
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
-        return "core " + in.get(RackOptions.TAG) + " plugged, " + plugs(recorded.after().core(in.get(RackOptions.TAG)));
+        return "core "
+                + in.get(RackOptions.TAG)
+                + " plugged, "
+                + plugs(recorded.after().core(in.get(RackOptions.TAG)));
     }
 
     /** How many of its plugs are in a core. */

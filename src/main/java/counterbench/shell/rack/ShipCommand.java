@@ -21,9 +21,11 @@ import java.util.function.Supplier;
 /** Send a shipment off, unless a stop stands against a core on it. */
 public final class ShipCommand extends ActCommand {
     private static final Option<Weight> WEIGHT =
-            Option.of("weight", "WEIGHT", Readings.WEIGHT, "what it weighs as a whole, in kg or lb");
+            Option.of(
+                    "weight", "WEIGHT", Readings.WEIGHT, "what it weighs as a whole, in kg or lb");
     private static final Option<String> OVERRIDE =
-            Option.of("override", "REASON", Readings.TEXT, "why it may go all the same; for a lead");
+            Option.of(
+                    "override", "REASON", Readings.TEXT, "why it may go all the same; for a lead");
 
     public ShipCommand(Supplier<Store> store, SiteChoice sites) {
         super(manual(new LiveNames(store)), store, sites);

@@ -24,7 +24,10 @@ import java.util.stream.Collectors;
 /** Put cores onto a shipment: those that are named, or those that may go. */
 public final class ShipmentAddCommand extends ActCommand {
     private static final Argument<String> CORES =
-            Argument.of("CORE", RackOptions.CORE, "tags of cores; without, those that may go are proposed")
+            Argument.of(
+                            "CORE",
+                            RackOptions.CORE,
+                            "tags of cores; without, those that may go are proposed")
                     .asOptional()
                     .asRepeatable();
     private static final Option<Boolean> PROPOSED =
@@ -72,7 +75,8 @@ public final class ShipmentAddCommand extends ActCommand {
                     "no core may go: none is packed without an open stop and not on a shipment",
                     "rack shows what each one waits for");
         }
-        String names = cores.stream().map(ShipmentAddCommand::words).collect(Collectors.joining(", "));
+        String names =
+                cores.stream().map(ShipmentAddCommand::words).collect(Collectors.joining(", "));
         if (!in.has(PROPOSED)) {
             confirm(in, asked, names);
         }

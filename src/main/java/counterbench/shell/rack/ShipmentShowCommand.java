@@ -74,8 +74,16 @@ public final class ShipmentShowCommand extends BaseCommand {
                         Column.text("weight"),
                         Column.text("findings"))) {
             rows.section(
-                    title(page), "core", "job", "serial", "state", "drain_minutes", "plugs",
-                    "packaging", "weight", "findings");
+                    title(page),
+                    "core",
+                    "job",
+                    "serial",
+                    "state",
+                    "drain_minutes",
+                    "plugs",
+                    "packaging",
+                    "weight",
+                    "findings");
             page.state().cores().forEach(core -> add(rows, page, core));
         }
         told(page).forEach(in::tell);

@@ -23,7 +23,8 @@ class WeightTest {
     void weights_of_one_unit_add_up_in_it_and_others_in_kilograms() {
         assertThat(Weight.sum(List.of(weight("7.4 kg"), weight("8.8kg"))))
                 .hasToString("Optional[16.2 kg]");
-        assertThat(Weight.sum(List.of(weight("1 lb"), weight("2 lb")))).hasToString("Optional[3 lb]");
+        assertThat(Weight.sum(List.of(weight("1 lb"), weight("2 lb"))))
+                .hasToString("Optional[3 lb]");
         assertThat(Weight.sum(List.of(weight("1 lb"), weight("1 kg"))))
                 .hasToString("Optional[1.45359237 kg]");
         assertThat(Weight.sum(List.of())).isEmpty();

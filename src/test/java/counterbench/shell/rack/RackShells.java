@@ -43,8 +43,7 @@ final class RackShells {
             new ShipmentShowCommand(larkmere::store, larkmere.sites()),
             new AcknowledgeCommand(larkmere::store, larkmere.sites()),
             new TransitCommand(larkmere::store, larkmere.sites()),
-            new ExportManifestCommand(
-                    larkmere::store, larkmere.sites(), new WorkbookWriter())
+            new ExportManifestCommand(larkmere::store, larkmere.sites(), new WorkbookWriter())
         };
     }
 }

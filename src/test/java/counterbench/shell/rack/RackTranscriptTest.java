@@ -86,7 +86,8 @@ class RackTranscriptTest {
     private static String text(Sheet sheet) {
         DataFormatter format = new DataFormatter();
         StringBuilder text = new StringBuilder();
-        sheet.forEach(row -> row.forEach(cell -> text.append(format.formatCellValue(cell)).append(' ')));
+        sheet.forEach(
+                row -> row.forEach(cell -> text.append(format.formatCellValue(cell)).append(' ')));
         return text.toString();
     }
 }

@@ -88,7 +88,8 @@ class ShipmentCommandsTest {
             told(hal, "drain end NC-0075");
             told(hal, "plug NC-0075 4");
             assertThat(told(hal, "ship SH-N14"))
-                    .startsWith("shipment SH-N14 shipped, 2 cores, 7.4 kg\n1 of its cores were not");
+                    .startsWith(
+                            "shipment SH-N14 shipped, 2 cores, 7.4 kg\n1 of its cores were not");
         }
     }
 
@@ -119,7 +120,8 @@ class ShipmentCommandsTest {
             told(hal, "shipment add SH-N14 NC-0074");
 
             assertThat(hal.line("ship SH-N14 --override \"no time\"").err())
-                    .isEqualTo("ship: this is for the role lead, and Hal has parts; sign in as somebody with that role\n");
+                    .isEqualTo(
+                            "ship: this is for the role lead, and Hal has parts; sign in as somebody with that role\n");
             assertThat(told(maren, "ship SH-N14 --override \"the caps are in the same box\""))
                     .startsWith("shipment SH-N14 shipped, 1 core, by override\n");
             assertThat(overrides(larkmere))
@@ -156,7 +158,8 @@ class ShipmentCommandsTest {
                             "shipment \"SH-N14\": no core is on it; put some onto it: shipment add"
                                     + " SH-N14\n");
             assertThat(hal.line("ship SH-N15").err())
-                    .startsWith("shipment \"SH-N15\": there is no such shipment; did you mean SH-N05?");
+                    .startsWith(
+                            "shipment \"SH-N15\": there is no such shipment; did you mean SH-N05?");
             assertThat(hal.line("shipment add SH-N13 NC-0072").err())
                     .isEqualTo(
                             "shipment \"SH-N13\": it left at 2026-04-02 15:30; open another one:"
