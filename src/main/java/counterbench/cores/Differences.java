@@ -91,12 +91,10 @@ public final class Differences {
         String theirs = row.serial();
         for (CoreHistory core : facts.cores()) {
             String ours = core.serial();
-            boolean differs =
-                    core.core().equals(row.core())
-                            && theirs != null
-                            && ours != null
-                            && !theirs.equals(ours);
-            if (differs) {
+            if (!core.core().equals(row.core()) || theirs == null || ours == null) {
+                continue;
+            }
+            if (!theirs.equals(ours)) {
                 found.add(
                         new Difference(
                                 Kind.OTHER_SERIAL, theirs, core.core(), serials(theirs, ours)));

@@ -18,6 +18,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The gate before a shipment leaves. Cores are judged as if they had been shipped, since some rules
@@ -47,7 +48,12 @@ final class ShipGate {
                 : situation.directory().settlements().state(stops).stream()
                         .filter(stated -> stated.state() == FindingState.OPEN)
                         .map(StatedFinding::finding)
-                        .map(f -> new Objection(cores.get(f.subject().name()), f))
+                        .map(
+                                f ->
+                                        new Objection(
+                                                Objects.requireNonNull(
+                                                        cores.get(f.subject().name())),
+                                                f))
                         .toList();
     }
 
