@@ -1,7 +1,9 @@
 package counterbench.acts;
 
+import counterbench.review.Settlements;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** What a site has besides what an act names; asked only where it matters. */
 public interface Directory {
@@ -19,6 +21,15 @@ public interface Directory {
 
     /** The kits of a part that are on the shelf, first to expire first. */
     List<KitListing> kitsOnShelf(String kitPart);
+
+    /** Every shipment. */
+    Collection<String> shipments();
+
+    /** What was written down of a shipment; empty where there is none of that name. */
+    Optional<Shipment> shipment(String shipment);
+
+    /** What people have settled. */
+    Settlements settlements();
 
     /** What other sites sent here and has not arrived. */
     UnderWay underWay();

@@ -8,6 +8,7 @@ import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
 import static counterbench.db.generated.Tables.MOVES_FACT;
 import static counterbench.db.generated.Tables.PARTS_FACT;
+import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 import static counterbench.db.generated.Tables.SITE;
 
 import counterbench.campaign.KitLine;
@@ -151,6 +152,11 @@ public final class QuickNames {
     public List<String> instruments() {
         return names(
                 INSTRUMENTS_FACT, INSTRUMENTS_FACT.INSTRUMENT, atSite(INSTRUMENTS_FACT.SITE_NO));
+    }
+
+    /** Shipments. */
+    public List<String> shipments() {
+        return names(SHIPMENTS_FACT, SHIPMENTS_FACT.SHIPMENT, atSite(SHIPMENTS_FACT.SITE_NO));
     }
 
     /** Sites. */

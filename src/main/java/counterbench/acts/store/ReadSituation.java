@@ -1,5 +1,6 @@
 package counterbench.acts.store;
 
+import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KIT_LINK;
@@ -37,7 +38,8 @@ public final class ReadSituation {
     }
 
     /** How things stand at a time, with all that is known. */
-    public Situation run(Site site, Instant now, Named named) {
+    public Situation run(Site site, Instant now, Named asked) {
+        Named named = asked.withCores(store.read(sql -> onShipments(sql, site, asked)));
         Set<Integer> jobNos = store.read(sql -> jobNos(sql, site, named));
         Set<Integer> ofParts =
                 store.read(sql -> JobsOfParts.touching(sql, site.no(), named.parts()));
@@ -120,6 +122,19 @@ public final class ReadSituation {
         found.addAll(OneByOne.fetch(named.kits(), kit -> ofKit(sql, siteNo, kit)));
         found.addAll(OneByOne.fetch(named.cores(), core -> ofCore(sql, siteNo, core)));
         return found;
+    }
+
+    /** The tags that rows of cores bring together with a shipment. */
+    private static List<String> onShipments(DSLContext sql, Site site, Named named) {
+        return OneByOne.fetch(
+                named.shipments(),
+                shipment ->
+                        sql.selectDistinct(CORES_FACT.CORE)
+                                .from(CORES_FACT)
+                                .where(
+                                        CORES_FACT.SITE_NO.eq((short) site.no()),
+                                        CORES_FACT.SHIPMENT.eq(shipment))
+                                .fetch(CORES_FACT.CORE));
     }
 
     private static List<Integer> ofJob(DSLContext sql, short siteNo, String job) {

@@ -132,6 +132,11 @@ public final class LiveNames {
         return new BenchNames(store.get(), site, completing.words().get(0));
     }
 
+    /** Shipments. */
+    public Proposals shipments() {
+        return of(QuickNames::shipments);
+    }
+
     /** Sites. */
     public Proposals sites() {
         return of(QuickNames::sites);
