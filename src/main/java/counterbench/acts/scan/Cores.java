@@ -158,7 +158,7 @@ final class Cores {
                     bench.mind().waitingAfter(Word.PACK.word()), "what is the core packed in?");
         }
         String tag = meant(words.size() > 1 ? words.get(1) : null);
-        return recorded(new PackCore(tag, words.get(0), bench.stamp()), tag, "packed");
+        return recorded(new PackCore(tag, words.get(0), null, bench.stamp()), tag, "packed");
     }
 
     private Reply plug(Word word, List<String> words) {

@@ -50,8 +50,7 @@ class ProposalTest {
     }
 
     private static List<String> proposed(@Nullable String whole, @Nullable String limit) {
-        Shipment to =
-                new Shipment("S-1", "C", "T", whole == null ? null : weight(whole), "Hal");
+        Shipment to = new Shipment("S-1", "C", "T", whole == null ? null : weight(whole), "Hal");
         return Proposal.of(
                         BOARD,
                         new ShipmentState(to, List.of()),
