@@ -45,10 +45,9 @@ public record StoreAddress(
      * WRITE_DELAY=0 keeps acknowledged commits when the process dies, AUTO_SERVER lets several
      * shells share it.
      *
-     * <p>RETENTION_TIME, a week: H2 writes its file's header at a clean close and then after twenty
-     * commits only, and finds newer ones by following them from there. With the usual 45 seconds it
-     * may write over one of those twenty while they still lead to the newest; a process killed in
-     * that moment then lost acknowledged entries (seen when twenty commits took longer than that).
+     * <p>RETENTION_TIME, a week: with the usual 45 seconds a killed process was seen to lose an
+     * acknowledged entry, and with 0 each time. What leads to the newest commit is probably written
+     * over; DEVELOPERS.md has what was measured.
      */
     private static StoreAddress embedded(Path home) {
         Path file = home.resolve("store");
