@@ -18,6 +18,7 @@ import org.springframework.context.annotation.Import;
     CounterWiring.class,
     LabelWiring.class,
     RackWiring.class,
+    ClaimWiring.class,
     DemoWiring.class
 })
 class Wiring {}

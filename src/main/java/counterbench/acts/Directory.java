@@ -1,5 +1,7 @@
 package counterbench.acts;
 
+import counterbench.claims.draft.Rate;
+import counterbench.review.Settlements;
 import java.util.Collection;
 import java.util.List;
 
@@ -19,6 +21,15 @@ public interface Directory {
 
     /** The kits of a part that are on the shelf, first to expire first. */
     List<KitListing> kitsOnShelf(String kitPart);
+
+    /** Every claim. */
+    Collection<String> claims();
+
+    /** What an hour of labour costs, and since when. */
+    List<Rate> rates();
+
+    /** What people have settled. */
+    Settlements settlements();
 
     /** What other sites sent here and has not arrived. */
     UnderWay underWay();

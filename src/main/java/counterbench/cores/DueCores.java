@@ -4,6 +4,7 @@ import counterbench.campaign.Condition;
 import counterbench.campaign.CoreTerms;
 import counterbench.campaign.KitLine;
 import counterbench.campaign.Pack;
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,13 @@ public record DueCores(Pack pack, Map<String, String> attributes) {
     /** How many cores the job must return, by the lines that are known to apply. */
     public int wanted() {
         return applying(pack.cores()).mapToInt(CoreTerms::quantity).sum();
+    }
+
+    /** What the cores that the job must return are charged with, by the lines known to apply. */
+    public BigDecimal charge() {
+        return applying(pack.cores())
+                .map(line -> line.charge().multiply(BigDecimal.valueOf(line.quantity())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

@@ -1,5 +1,6 @@
 package counterbench.acts.store;
 
+import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
@@ -7,8 +8,12 @@ import static counterbench.db.generated.Tables.KITS_FACT;
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
 import counterbench.acts.UnderWay;
+import counterbench.claims.draft.Rate;
 import counterbench.db.Store;
 import counterbench.people.store.StaffBook;
+import counterbench.review.Settlements;
+import counterbench.review.store.FindingBook;
+import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.util.List;
@@ -67,6 +72,26 @@ final class JooqDirectory implements Directory {
     @Override
     public List<KitListing> kitsOnShelf(String kitPart) {
         return new ShelfKits(store, site, now).list(Optional.of(kitPart));
+    }
+
+    @Override
+    public List<String> claims() {
+        return store.read(
+                sql ->
+                        sql.selectDistinct(CLAIMS_FACT.CLAIM)
+                                .from(CLAIMS_FACT)
+                                .where(CLAIMS_FACT.SITE_NO.eq(siteNo))
+                                .fetch(CLAIMS_FACT.CLAIM));
+    }
+
+    @Override
+    public List<Rate> rates() {
+        return store.read(sql -> ReadRates.of(sql, site));
+    }
+
+    @Override
+    public Settlements settlements() {
+        return new FindingBook(store).settled(site, now, ReviewSite.NEWEST);
     }
 
     @Override

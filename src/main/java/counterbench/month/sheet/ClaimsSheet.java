@@ -1,14 +1,11 @@
 package counterbench.month.sheet;
 
 import counterbench.claims.Claim;
-import counterbench.claims.Credit;
+import counterbench.claims.Standing;
 import counterbench.job.Job;
 import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
-import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** The claims that were submitted in the month, and what has come of them since. */
@@ -29,12 +26,7 @@ final class ClaimsSheet {
     }
 
     private void add(Claim claim, JobFile file) {
-        Optional<BigDecimal> total = claim.total();
-        Optional<BigDecimal> credited =
-                Credits.sum(
-                        file.credits(),
-                        c -> claim.claim().equals(c.claim()) && c.kind() != Credit.Kind.CORE);
-        boolean stands = claim.fallsOn().isEmpty();
+        Standing standing = Standing.of(claim, file.credits());
         RowOf row =
                 new RowOf()
                         .with("claim", claim.claim())
@@ -44,11 +36,11 @@ final class ClaimsSheet {
                         .with("labour_amount", claim.labourAmount())
                         .with("parts_amount", claim.partsAmount())
                         .with("core_charge", claim.coreCharge())
-                        .with("total", total.orElse(null))
-                        .with("credited", credited.orElse(null))
-                        .with("open", stands ? open(total, credited).orElse(null) : null)
+                        .with("total", standing.total().orElse(null))
+                        .with("credited", standing.credited().orElse(null))
+                        .with("open", standing.open().orElse(null))
                         .with("currency", currency(claim))
-                        .with("state", state(claim, total, credited))
+                        .with("state", standing.state().words())
                         .with("withdrawn_on", claim.withdrawnOn())
                         .with("denied_on", claim.deniedOn())
                         .with("replaces", claim.replaces())
@@ -62,11 +54,6 @@ final class ClaimsSheet {
         return said == null ? period.site().currency().getCurrencyCode() : said;
     }
 
-    private static Optional<BigDecimal> open(
-            Optional<BigDecimal> total, Optional<BigDecimal> credited) {
-        return total.map(asked -> asked.subtract(credited.orElse(BigDecimal.ZERO)));
-    }
-
     private static void addJob(RowOf row, @Nullable Job job) {
         if (job != null) {
             row.with("campaign", job.campaign())
@@ -74,20 +61,5 @@ final class ClaimsSheet {
                     .with("work_order", job.workOrder())
                     .with("completed_at", job.isCompleted() ? job.completedAt() : null);
         }
-    }
-
-    /** Facts that lie ahead are not in the claim, so a day that it bears has come. */
-    private static String state(
-            Claim claim, Optional<BigDecimal> total, Optional<BigDecimal> credited) {
-        @Nullable LocalDate withdrawn = claim.withdrawnOn();
-        @Nullable LocalDate denied = claim.deniedOn();
-        if (withdrawn != null || denied != null) {
-            return denied == null ? "withdrawn" : "denied";
-        }
-        if (credited.isEmpty()) {
-            return "submitted";
-        }
-        boolean inFull = total.filter(t -> t.compareTo(credited.get()) == 0).isPresent();
-        return inFull ? "paid" : "paid differently";
     }
 }
