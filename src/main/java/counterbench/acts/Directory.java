@@ -2,8 +2,11 @@ package counterbench.acts;
 
 import counterbench.claims.draft.Rate;
 import counterbench.review.Settlements;
+import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 
 /** What a site has besides what an act names; asked only where it matters. */
 public interface Directory {
@@ -27,6 +30,9 @@ public interface Directory {
 
     /** What an hour of labour costs, and since when. */
     List<Rate> rates();
+
+    /** What one of a loose part cost at another site, by the last receipt of it there by a time. */
+    Optional<BigDecimal> costElsewhere(String part, Instant by);
 
     /** What people have settled. */
     Settlements settlements();

@@ -19,8 +19,10 @@ import counterbench.shared.Site;
 import counterbench.stock.StoreCosts;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** A job that is done, as the warranty desk sees it: what to claim for it, and what stands against. */
@@ -46,6 +48,16 @@ public final class ClaimCase {
     /** The job. */
     public JobState job() {
         return job;
+    }
+
+    /** Whether no claim for it stands. */
+    public boolean isUnclaimed() {
+        return standing().isEmpty();
+    }
+
+    /** The month in which it was done. */
+    public YearMonth month() {
+        return site().monthOf(Objects.requireNonNull(job.job().completedAt()));
     }
 
     /** Claims for it that stand. */

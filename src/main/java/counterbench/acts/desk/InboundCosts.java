@@ -1,5 +1,6 @@
 package counterbench.acts.desk;
 
+import counterbench.acts.Directory;
 import counterbench.campaign.Packs;
 import counterbench.review.Terms;
 import counterbench.shared.Address;
@@ -13,14 +14,17 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a piece costs that comes into the store: what its receipt says; the pack's value where it
- * came out of a kit; nothing where counting found it, since whatever job it was booked to has paid
+ * came out of a kit; what
+ * the last receipt there says where another site sent it; nothing where counting found it, since whatever job it was booked to has paid
  * for it.
  */
 public final class InboundCosts implements Function<Move, @Nullable BigDecimal> {
+    private final Directory directory;
     private final Packs packs;
     private final Map<Address, Receipt> receipts = new HashMap<>();
 
-    public InboundCosts(Terms terms) {
+    public InboundCosts(Terms terms, Directory directory) {
+        this.directory = directory;
         this.packs = terms.packs();
         terms.receipts().forEach(receipt -> receipts.put(receipt.address(), receipt));
     }
@@ -31,6 +35,7 @@ public final class InboundCosts implements Function<Move, @Nullable BigDecimal> 
             case SUPPLIER -> cost(receipts.get(move.fact()));
             case COUNT -> BigDecimal.ZERO;
             case BENCH, KIT -> valueOf(packs, move.part());
+            case TRANSIT -> directory.costElsewhere(move.part(), move.at()).orElse(null);
             default -> null;
         };
     }

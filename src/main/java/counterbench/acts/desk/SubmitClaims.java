@@ -97,7 +97,7 @@ public record SubmitClaims(
                         .map(part -> situation.shelf(part).moves())
                         .flatMap(Collection::stream)
                         .toList();
-        return StoreCosts.of(moves, new InboundCosts(situation.terms()));
+        return StoreCosts.of(moves, new InboundCosts(situation.terms(), situation.directory()));
     }
 
     private static String asked(String job) {

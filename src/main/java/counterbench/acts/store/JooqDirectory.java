@@ -15,6 +15,7 @@ import counterbench.review.Settlements;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -87,6 +88,11 @@ final class JooqDirectory implements Directory {
     @Override
     public List<Rate> rates() {
         return store.read(sql -> ReadRates.of(sql, site));
+    }
+
+    @Override
+    public Optional<BigDecimal> costElsewhere(String part, Instant by) {
+        return store.read(sql -> ReadCosts.elsewhere(sql, site, part, by));
     }
 
     @Override

@@ -26,8 +26,8 @@ import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 
 /**
- * Drafts a claim for every job that is done and that no standing claim asks for. Goes through the
- * whole site, since what loose parts cost depends on all that left the store before.
+ * Drafts claims for jobs that are done. Goes through the whole site, since what loose parts cost
+ * depends on all that left the store before.
  */
 public final class ReadDrafts {
     private final Store store;
@@ -42,7 +42,7 @@ public final class ReadDrafts {
      * @param progress is told how many jobs have been gone through
      */
     public List<ClaimDraft> run(
-            Site site, Instant now, Predicate<JobState> wanted, LongConsumer progress) {
+            Site site, Instant now, Predicate<ClaimCase> wanted, LongConsumer progress) {
         try (SiteScan scan = new SiteScan(store, site, now, ReviewSite.NEWEST)) {
             Gathering gathering = new Gathering(scan, wanted, progress);
             scan.all(gathering::take);
@@ -53,14 +53,14 @@ public final class ReadDrafts {
     /** What is gathered on the way through the components. */
     private final class Gathering {
         private final SiteScan scan;
-        private final Predicate<JobState> wanted;
+        private final Predicate<ClaimCase> wanted;
         private final LongConsumer progress;
         private final JooqDirectory directory;
         private final List<Move> moves = new ArrayList<>();
         private final List<ClaimCase> cases = new ArrayList<>();
         private long jobs;
 
-        Gathering(SiteScan scan, Predicate<JobState> wanted, LongConsumer progress) {
+        Gathering(SiteScan scan, Predicate<ClaimCase> wanted, LongConsumer progress) {
             this.scan = scan;
             this.wanted = wanted;
             this.progress = progress;
@@ -89,8 +89,7 @@ public final class ReadDrafts {
                                     directory)
                             .job(file.name());
             ClaimCase.of(state)
-                    .filter(found -> found.standing().isEmpty())
-                    .filter(found -> wanted.test(found.job()))
+                    .filter(wanted)
                     .ifPresent(cases::add);
         }
 
@@ -107,7 +106,7 @@ public final class ReadDrafts {
             StoreTimeline.ofAll(moves, scan.looseCounts())
                     .values()
                     .forEach(timeline -> all.addAll(timeline.countMoves()));
-            StoreCosts costs = StoreCosts.of(all, new InboundCosts(scan.terms()));
+            StoreCosts costs = StoreCosts.of(all, new InboundCosts(scan.terms(), directory));
             Settlements settled = directory.settlements();
             return cases.stream()
                     .map(found -> drafted(found, found.draft(costs, directory), settled))

@@ -1,5 +1,6 @@
 package counterbench.shell.claims;
 
+import counterbench.acts.desk.ClaimCase;
 import counterbench.acts.desk.ClaimDraft;
 import counterbench.acts.desk.ClaimLine;
 import counterbench.acts.store.ReadClaims;
@@ -19,6 +20,7 @@ import counterbench.shell.month.ReadJobs;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
@@ -40,7 +42,8 @@ public final class ClaimAgeingCommand extends BaseCommand {
                                 "claim ageing",
                                 Group.WARRANTY_DESK,
                                 "Say what is still to be claimed, and still to be paid")
-                        .takes(Options.SITE.completedBy(new LiveNames(store).sites()))
+                        
+                        .takes(DeskOptions.AS_OF, Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("claim ageing")
                         .example("claim ageing --format csv")
@@ -57,13 +60,14 @@ public final class ClaimAgeingCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
-        LocalDate today = site.dayOf(in.now());
+        Instant asOf = DeskOptions.asOf(in, site);
+        LocalDate today = site.dayOf(asOf);
         List<ClaimDraft> drafts =
                 new ReadDrafts(store.get())
-                        .run(site, in.now(), job -> true, ReadJobs.shown(in, site));
+                        .run(site, asOf, ClaimCase::isUnclaimed, ReadJobs.shown(in, site));
         List<ClaimLine> open =
                 new ReadClaims(store.get())
-                        .list(site, in.now(), ClaimLine::isOpen, ReadJobs.shown(in, site));
+                        .list(site, asOf, ClaimLine::isOpen, ReadJobs.shown(in, site));
         try (Rows rows =
                 in.rows(
                         Column.text("what"),

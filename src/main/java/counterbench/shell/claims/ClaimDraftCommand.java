@@ -1,6 +1,6 @@
 package counterbench.shell.claims;
 
-import counterbench.acts.JobState;
+import counterbench.acts.desk.ClaimCase;
 import counterbench.acts.desk.ClaimDraft;
 import counterbench.acts.store.ReadDrafts;
 import counterbench.campaign.store.PackBook;
@@ -22,6 +22,7 @@ import counterbench.shell.month.ReadJobs;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +46,7 @@ public final class ClaimDraftCommand extends BaseCommand {
                         .takes(
                                 DeskOptions.MONTH,
                                 CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
+                                DeskOptions.AS_OF,
                                 Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("claim draft --month 2026-03")
@@ -66,9 +68,10 @@ public final class ClaimDraftCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
+        Instant asOf = DeskOptions.asOf(in, site);
         List<ClaimDraft> drafts =
                 new ReadDrafts(store.get())
-                        .run(site, in.now(), wanted(in, site), ReadJobs.shown(in, site));
+                        .run(site, asOf, wanted(in), ReadJobs.shown(in, site));
         try (Rows rows =
                 in.rows(
                         Column.text("job"),
@@ -85,23 +88,20 @@ public final class ClaimDraftCommand extends BaseCommand {
                         Column.text("held_back"))) {
             drafts.forEach(draft -> add(rows, draft));
         }
-        tell(in, site, drafts);
+        tell(in, site, drafts, site.dayOf(asOf));
         return Status.DONE;
     }
 
-    private Predicate<JobState> wanted(Invocation in, Site site) {
+    private Predicate<ClaimCase> wanted(Invocation in) {
         Optional<YearMonth> month = in.find(DeskOptions.MONTH);
         Optional<String> campaign =
                 in.find(CAMPAIGN)
                         .map(named -> KnownCampaign.of(named, new PackBook(store.get()).all()));
-        return job -> {
-            Instant completedAt = job.job().completedAt();
-            boolean inMonth =
-                    month.isEmpty()
-                            || (completedAt != null
-                                    && month.get().equals(site.monthOf(completedAt)));
-            return inMonth && (campaign.isEmpty() || campaign.get().equals(job.job().campaign()));
-        };
+        return found ->
+                found.isUnclaimed()
+                        && (month.isEmpty() || month.get().equals(found.month()))
+                        && (campaign.isEmpty()
+                                || campaign.get().equals(found.job().job().campaign()));
     }
 
     private static void add(Rows rows, ClaimDraft drafted) {
@@ -121,7 +121,8 @@ public final class ClaimDraftCommand extends BaseCommand {
                 drafted.isReady() ? null : String.join("; ", drafted.held()));
     }
 
-    private static void tell(Invocation in, Site site, List<ClaimDraft> drafts) {
+    private static void tell(
+            Invocation in, Site site, List<ClaimDraft> drafts, LocalDate today) {
         List<ClaimDraft> ready = drafts.stream().filter(ClaimDraft::isReady).toList();
         in.tell(
                 "%d drafts, %d of them ready to submit, for %s %s in all; %d held back"
@@ -135,6 +136,6 @@ public final class ClaimDraftCommand extends BaseCommand {
                                                         .toList())),
                                 site.currency().getCurrencyCode(),
                                 drafts.size() - ready.size()));
-        DueSoon.words(drafts, site.dayOf(in.now())).forEach(in::tell);
+        DueSoon.words(drafts, today).forEach(in::tell);
     }
 }

@@ -45,6 +45,7 @@ public final class ClaimListCommand extends BaseCommand {
                         .takes(
                                 MONTH,
                                 STATE,
+                                DeskOptions.AS_OF,
                                 JOB.completedBy(new LiveNames(store).jobs()),
                                 Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
@@ -60,7 +61,7 @@ public final class ClaimListCommand extends BaseCommand {
         Site site = sites.of(in);
         List<ClaimLine> claims =
                 new ReadClaims(store.get())
-                        .list(site, in.now(), wanted(in), ReadJobs.shown(in, site));
+                        .list(site, DeskOptions.asOf(in, site), wanted(in), ReadJobs.shown(in, site));
         try (Rows rows =
                 in.rows(
                         Column.text("claim"),

@@ -126,11 +126,7 @@ public final class ClaimSubmitCommand extends BaseCommand {
                         .run(
                                 site,
                                 in.now(),
-                                job ->
-                                        month.equals(
-                                                site.monthOf(
-                                                        Objects.requireNonNull(
-                                                                job.job().completedAt()))),
+                                found -> found.isUnclaimed() && month.equals(found.month()),
                                 ReadJobs.shown(in, site));
         drafts.stream()
                 .filter(d -> !d.isReady())
