@@ -8,6 +8,7 @@ import counterbench.shell.claims.ClaimDraftCommand;
 import counterbench.shell.claims.ClaimListCommand;
 import counterbench.shell.claims.ClaimSubmitCommand;
 import counterbench.shell.claims.ClaimWithdrawCommand;
+import counterbench.shell.claims.CreditMatchCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
@@ -24,6 +25,7 @@ class ClaimWiring {
                 new ClaimListCommand(store, sites),
                 new ClaimSubmitCommand(store, sites),
                 new ClaimWithdrawCommand(store, sites),
-                new ClaimAgeingCommand(store, sites));
+                new ClaimAgeingCommand(store, sites),
+                new CreditMatchCommand(store, sites));
     }
 }

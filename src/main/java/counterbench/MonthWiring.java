@@ -1,5 +1,6 @@
 package counterbench;
 
+import counterbench.shell.month.SealCommand;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
@@ -16,6 +17,9 @@ class MonthWiring {
     @Bean
     CommandSet monthCommands(ObjectProvider<Store> provider, SiteChoice sites) {
         Supplier<Store> store = provider::getObject;
-        return new CommandSet(new ReconcileCommand(store, sites), new BalanceCommand(store, sites));
+        return new CommandSet(
+                new ReconcileCommand(store, sites),
+                new BalanceCommand(store, sites),
+                new SealCommand(store, sites));
     }
 }

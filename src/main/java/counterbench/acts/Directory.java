@@ -34,6 +34,9 @@ public interface Directory {
     /** What one of a loose part cost at another site, by the last receipt of it there by a time. */
     Optional<BigDecimal> costElsewhere(String part, Instant by);
 
+    /** Lines of remittances that were matched. */
+    Collection<String> matchedCredits();
+
     /** What people have settled. */
     Settlements settlements();
 

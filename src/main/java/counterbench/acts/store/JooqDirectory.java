@@ -1,9 +1,11 @@
 package counterbench.acts.store;
 
+import counterbench.journal.store.AllPosted;
 import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
+import static counterbench.db.generated.Tables.MATCHES_FACT;
 
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
@@ -93,6 +95,22 @@ final class JooqDirectory implements Directory {
     @Override
     public Optional<BigDecimal> costElsewhere(String part, Instant by) {
         return store.read(sql -> ReadCosts.elsewhere(sql, site, part, by));
+    }
+
+    @Override
+    public List<String> matchedCredits() {
+        return store.read(
+                sql -> {
+                    AllPosted posted = new AllPosted(sql);
+                    return sql
+                            .selectFrom(MATCHES_FACT)
+                            .where(MATCHES_FACT.SITE_NO.eq(siteNo))
+                            .fetch()
+                            .stream()
+                            .filter(r -> posted.counts(siteNo, r.getBatch(), r.getLine()))
+                            .map(r -> r.getRemittance() + "/" + r.getRemittanceLine())
+                            .toList();
+                });
     }
 
     @Override

@@ -1,5 +1,6 @@
 package counterbench.acts.store;
 
+import java.util.ArrayList;
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
 import counterbench.acts.Foresight;
@@ -96,8 +97,9 @@ public final class RecordAct {
         Situation before = new ReadSituation(store).run(by.site(), asOf, act.named());
         Decision decision = act.decide(before);
         List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
-        return new Looked(
-                Foresight.before(before), asOf, new Decision(checked, decision.remarks()));
+        List<String> remarks = new ArrayList<>(decision.remarks());
+        remarks.addAll(LateBooking.words(sql, by.site(), checked));
+        return new Looked(Foresight.before(before), asOf, new Decision(checked, remarks));
     }
 
     /**

@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import counterbench.journal.store.SealReader;
 import static counterbench.db.generated.Sequences.BATCH_NO;
 
 import counterbench.db.Store;
@@ -31,7 +32,9 @@ final class Stage {
         this.store = store;
         this.site = site;
         long number = store.writeUnsynced(sql -> Objects.requireNonNull(sql.nextval(BATCH_NO)));
-        this.batch = new StagedBatch(site, number);
+        this.batch =
+                new StagedBatch(
+                        site, number, store.read(sql -> SealReader.of(sql, site.no())));
         store.run(sql -> Lease.take(sql, site, number, person, now));
     }
 

@@ -1,5 +1,6 @@
 package counterbench.month.sheet;
 
+import java.util.function.Predicate;
 import counterbench.claims.CreditFacts;
 import counterbench.judgement.Finding;
 import counterbench.review.Component;
@@ -15,8 +16,13 @@ import java.util.Map;
  * belongs to none; then ask.
  */
 public interface Book extends AutoCloseable {
-    /** Takes what the review found at the site, in whatever month, and what is settled. */
-    void add(Collection<Finding> found, Settlements settlements);
+    /**
+     * Takes what the review found at the site, in whatever month, and what is settled.
+     *
+     * @param counts whether a finding counts in the month
+     */
+    void add(
+            Collection<Finding> found, Settlements settlements, Predicate<Finding> counts);
 
     /** Takes a credit that belongs to no claim; all of them before the components. */
     default void addOfNoClaim(CreditFacts credit) {}

@@ -21,7 +21,7 @@ final class ClaimsSheet {
     /** Adds the claims of a job. */
     void add(JobFile file) {
         file.claims().stream()
-                .filter(claim -> period.contains(claim.submittedOn()))
+                .filter(claim -> period.books(claim.submittedOn(), claim.address()))
                 .forEach(claim -> add(claim, file));
     }
 

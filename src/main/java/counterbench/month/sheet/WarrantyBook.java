@@ -1,5 +1,8 @@
 package counterbench.month.sheet;
 
+import java.util.function.Predicate;
+import counterbench.stock.JobEnd;
+import counterbench.shared.Address;
 import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.cores.CoreHistory;
@@ -53,7 +56,7 @@ public final class WarrantyBook implements Book {
         evidence = new EvidenceSheet(period, evidenceRows);
         cores = new CoresSheet(period, coreRows);
         credits = new CreditsSheet(period, creditRows);
-        findings = new FindingsSheet(period, WarrantyBook::isOfWarranty, findingRows);
+        findings = new FindingsSheet(WarrantyBook::isOfWarranty, findingRows);
     }
 
     private static boolean isOfWarranty(Finding finding) {
@@ -62,9 +65,10 @@ public final class WarrantyBook implements Book {
     }
 
     @Override
-    public void add(Collection<Finding> found, Settlements settlements) {
+    public void add(
+            Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
         open.add(found, settlements);
-        findings.add(found, settlements);
+        findings.add(found, settlements, counts);
     }
 
     @Override
@@ -74,10 +78,18 @@ public final class WarrantyBook implements Book {
 
     @Override
     public void add(Component component) {
-        component.jobs().forEach(this::add);
+        component.jobs().forEach(file -> add(file, completion(file, component)));
     }
 
-    private void add(JobFile file) {
+    private static @Nullable Address completion(JobFile file, Component component) {
+        return component.facts().ends().stream()
+                .filter(end -> end.job().equals(file.name()))
+                .map(JobEnd::address)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private void add(JobFile file, @Nullable Address completion) {
         JobCase jobCase = new JobCase(period.site(), terms, asOf, file);
         List<CoreHistory> removed = jobCase.cores();
         claims.add(file);
@@ -88,7 +100,7 @@ public final class WarrantyBook implements Book {
         if (job != null
                 && completedAt != null
                 && job.isCompleted()
-                && period.contains(completedAt)) {
+                && period.books(completedAt, completion)) {
             jobs.add(job, completedAt, jobCase, removed);
             evidence.add(job, completedAt, jobCase, removed);
         }
