@@ -48,13 +48,26 @@ public final class MonthFindings {
 
     /** The findings of a month: of a sealed one as at its seal, of another one as of now. */
     public List<StatedFinding> of(YearMonth month, Instant now, LongConsumer progress) {
-        Optional<Seal> seal = sealed.of(month);
+        return sealed.of(month)
+                .map(seal -> asOf(month, seal.at(), seal.entry(), progress))
+                .orElseGet(
+                        () ->
+                                counting(
+                                        month, new FindingBook(store).now(site, now, progress)));
+    }
+
+    /** The findings of a month with all that is known; keeps nothing, and so waits for nobody. */
+    List<StatedFinding> ofOpen(YearMonth month, Instant at) {
+        return asOf(month, at, ReviewSite.NEWEST, jobs -> {});
+    }
+
+    private List<StatedFinding> asOf(
+            YearMonth month, Instant at, long known, LongConsumer progress) {
+        return counting(month, new FindingBook(store).asOf(site, at, known, progress));
+    }
+
+    private List<StatedFinding> counting(YearMonth month, List<StatedFinding> all) {
         Predicate<Finding> counts = countsIn(month);
-        List<StatedFinding> all =
-                seal.isPresent()
-                        ? new FindingBook(store)
-                                .asOf(site, seal.get().at(), seal.get().entry(), progress)
-                        : new FindingBook(store).now(site, now, progress);
         return all.stream().filter(stated -> counts.test(stated.finding())).toList();
     }
 

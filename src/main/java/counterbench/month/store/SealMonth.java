@@ -83,7 +83,7 @@ public final class SealMonth {
         refuseUnlessItsTurn(sql, request, sealed, at);
         List<StatedFinding> open =
                 new MonthFindings(store, site)
-                        .of(request.month(), at, jobs -> {}).stream()
+                        .ofOpen(request.month(), at).stream()
                                 .filter(StatedFinding::mustBeSettled)
                                 .toList();
         List<FactRow> rows = new ArrayList<>();
