@@ -1,5 +1,6 @@
 package counterbench;
 
+import counterbench.shell.campaign.CampaignProgressCommand;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
@@ -22,6 +23,7 @@ class CampaignWiring {
                 new CampaignCheckCommand(),
                 new CampaignLoadCommand(store, sites),
                 new CampaignListCommand(store),
-                new CampaignShowCommand(store));
+                new CampaignShowCommand(store),
+                new CampaignProgressCommand(store));
     }
 }

@@ -1,5 +1,6 @@
 package counterbench;
 
+import counterbench.shell.campaign.ExportCampaignCommand;
 import counterbench.db.Store;
 import counterbench.month.sheet.BookKind;
 import counterbench.sheets.poi.WorkbookWriter;
@@ -21,6 +22,7 @@ class ExportWiring {
         WorkbookSink sink = new WorkbookWriter();
         return new CommandSet(
                 new ExportMonthCommand(BookKind.PARTS, store, sites, sink),
-                new ExportMonthCommand(BookKind.WARRANTY, store, sites, sink));
+                new ExportMonthCommand(BookKind.WARRANTY, store, sites, sink),
+                new ExportCampaignCommand(store, sites, sink));
     }
 }
