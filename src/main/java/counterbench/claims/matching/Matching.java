@@ -134,32 +134,30 @@ public final class Matching {
         if (names.length < 2 || shares.isEmpty()) {
             return Optional.empty();
         }
+        return Optional.of(sharedOut(credit, shares, shares.size() == names.length, ranked));
+    }
+
+    private static Proposal sharedOut(
+            Credit credit, List<Share> shares, boolean allThere, List<Ranked> ranked) {
         BigDecimal sum =
                 shares.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-        boolean allThere = shares.size() == names.length;
         List<Ranked> those =
                 shares.stream()
                         .map(s -> new Ranked(s.candidate(), Likeness.of(credit, s.candidate())))
                         .toList();
-        boolean possible =
-                shares.stream()
-                        .noneMatch(s -> credit.paidOn().isBefore(s.candidate().claim().submittedOn()));
+        boolean possible = those.stream().noneMatch(r -> r.likeness().contradicted());
         if (allThere && possible && sum.compareTo(credit.amount()) == 0) {
-            return Optional.of(
-                    new Proposal(
-                            credit,
-                            Verdict.SURE,
-                            shares,
-                            those,
-                            "it names " + said + " and is what is open for all of them"));
+            return new Proposal(
+                    credit,
+                    Verdict.SURE,
+                    shares,
+                    those,
+                    "it names " + credit.claim() + " and is what is open for all of them");
         }
-        return Optional.of(
-                new Proposal(
-                        credit,
-                        Verdict.DOUBTFUL,
-                        List.of(),
-                        those.isEmpty() ? ranked : those,
-                        "it names " + said + ", for which " + sum.toPlainString() + " is open"));
+        return doubtful(
+                credit,
+                those.isEmpty() ? ranked : those,
+                "it names " + credit.claim() + ", for which " + sum.toPlainString() + " is open");
     }
 
     private static Proposal ofUnnamed(Credit credit, List<Ranked> ranked) {

@@ -1,28 +1,51 @@
 package counterbench.month.sheet;
 
+import counterbench.claims.Ageing;
 import counterbench.claims.Claim;
 import counterbench.claims.Standing;
 import counterbench.job.Job;
 import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** The claims that were submitted in the month, and what has come of them since. */
+/**
+ * The claims that were submitted in the month and earlier ones that wait for money, and what has
+ * come of them.
+ */
 final class ClaimsSheet {
     private final SiteMonth period;
+    private final LocalDate today;
     private final SpooledRows rows;
 
-    ClaimsSheet(SiteMonth period, SpooledRows rows) {
+    /**
+     * @param asOf as of when claims age
+     */
+    ClaimsSheet(SiteMonth period, Instant asOf, SpooledRows rows) {
         this.period = period;
+        this.today = period.site().dayOf(asOf);
         this.rows = rows;
     }
 
     /** Adds the claims of a job. */
     void add(JobFile file) {
         file.claims().stream()
-                .filter(claim -> period.books(claim.submittedOn(), claim.address()))
+                .filter(claim -> isShown(claim, Standing.of(claim, file.credits())))
                 .forEach(claim -> add(claim, file));
+    }
+
+    /** Those of the month, and earlier ones that still wait for money. */
+    private boolean isShown(Claim claim, Standing standing) {
+        boolean isEarlier = claim.submittedOn().isBefore(period.month().atDay(1));
+        return period.books(claim.submittedOn(), claim.address())
+                || (isEarlier && isOpen(standing));
+    }
+
+    private static boolean isOpen(Standing standing) {
+        return standing.open().filter(open -> open.signum() != 0).isPresent();
     }
 
     private void add(Claim claim, JobFile file) {
@@ -45,6 +68,12 @@ final class ClaimsSheet {
                         .with("denied_on", claim.deniedOn())
                         .with("replaces", claim.replaces())
                         .with("reason", claim.reason());
+        if (isOpen(standing)) {
+            long days = ChronoUnit.DAYS.between(claim.submittedOn(), today);
+            row.with("days", days).with("age", Ageing.of(days).words());
+        } else {
+            row.with("age", "nothing open");
+        }
         addJob(row, file.job());
         rows.add(List.of(claim.submittedOn(), claim.claim()), row.values());
     }

@@ -51,7 +51,7 @@ public final class WarrantyBook implements Book {
         this.period = period;
         this.terms = terms;
         this.asOf = asOf;
-        claims = new ClaimsSheet(period, claimRows);
+        claims = new ClaimsSheet(period, asOf, claimRows);
         jobs = new JobsSheet(period, open, jobRows);
         evidence = new EvidenceSheet(period, evidenceRows);
         cores = new CoresSheet(period, coreRows);

@@ -92,15 +92,7 @@ public final class ExportMonth {
                     settled,
                     new MonthFindings(store, site, known).countsIn(request.period().month()));
             gather(scan, book, steps(progress, "gathering rows", site));
-            if (book instanceof PartsBook parts) {
-                OpeningScan.fill(
-                        store,
-                        site,
-                        request.period().month(),
-                        request.period().sealed(),
-                        parts.account(),
-                        parts::addTakenBack);
-            }
+            opening(request.period(), book);
             BookNotes notes =
                     new BookNotes(
                             request.kind(),
@@ -110,6 +102,18 @@ public final class ExportMonth {
                             scan.terms().packs(),
                             found);
             sink.write(report(request, book, notes), request.file());
+        }
+    }
+
+    private void opening(SiteMonth period, Book book) {
+        if (book instanceof PartsBook parts) {
+            OpeningScan.fill(
+                    store,
+                    period.site(),
+                    period.month(),
+                    period.sealed(),
+                    parts.account(),
+                    parts::addTakenBack);
         }
     }
 

@@ -68,37 +68,71 @@ public final class SealMonth {
         Site site = request.site();
         Draft draft =
                 Draft.of(site, request.now(), request.person().name(), GATE, request.line());
-        return new JooqJournal(store).record(draft, sql -> facts(sql, request));
+        while (true) {
+            Looked looked = look(request);
+            try {
+                return new JooqJournal(store).record(draft, sql -> facts(sql, request, looked));
+            } catch (Overtaken e) {
+                // Another shell recorded meanwhile: what was judged no longer holds.
+            }
+        }
     }
 
-    private List<FactRow> facts(DSLContext sql, Request request) {
-        JooqPeople.mustActAsOneOf(sql, request.person(), EnumSet.of(Role.LEAD), GATE);
+    /**
+     * What the month looks like, judged before the head is locked, so that nobody waits for it.
+     *
+     * @param known the newest entry then
+     */
+    private record Looked(long known, Instant at, List<StatedFinding> open) {}
+
+    private static final class Overtaken extends RuntimeException {
+        private static final long serialVersionUID = 1;
+    }
+
+    private Looked look(Request request) {
         Site site = request.site();
-        SealedMonths sealed = SealReader.of(sql, site.no());
+        long known = store.read(sql -> newest(sql, site));
         Instant at =
                 Canonical.cut(
-                        EntryReader.latestRecording(sql, site.no())
+                        store.read(sql -> EntryReader.latestRecording(sql, site.no()))
                                 .filter(request.now()::isBefore)
                                 .orElse(request.now()));
-        refuseUnlessItsTurn(sql, request, sealed, at);
+        request.person().mustActAs(Role.LEAD, request.asked());
+        SealedMonths sealed = store.read(sql -> SealReader.of(sql, site.no()));
+        refuseUnlessOpen(request, sealed, at);
+        refuseUnlessItsTurn(request, sealed, store.read(sql -> FirstMonth.of(sql, site)));
         List<StatedFinding> open =
                 new MonthFindings(store, site)
                         .ofOpen(request.month(), at).stream()
                                 .filter(StatedFinding::mustBeSettled)
                                 .toList();
+        return new Looked(known, at, open);
+    }
+
+    private static long newest(DSLContext sql, Site site) {
+        return EntryReader.newest(sql, site.no(), 1).stream()
+                .mapToLong(Entry::number)
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static List<FactRow> facts(DSLContext sql, Request request, Looked looked) {
+        JooqPeople.mustActAsOneOf(sql, request.person(), EnumSet.of(Role.LEAD), GATE);
+        if (newest(sql, request.site()) != looked.known()) {
+            throw new Overtaken();
+        }
         List<FactRow> rows = new ArrayList<>();
-        if (!open.isEmpty()) {
-            rows.add(opened(request, open, at));
+        if (!looked.open().isEmpty()) {
+            rows.add(opened(request, looked.open(), looked.at()));
         }
         rows.add(
                 FactRow.of(FactKind.SEALS)
                         .with("sealed_month", request.month().toString())
-                        .with("at", at));
+                        .with("at", looked.at()));
         return rows;
     }
 
-    private static void refuseUnlessItsTurn(
-            DSLContext sql, Request request, SealedMonths sealed, Instant at) {
+    private static void refuseUnlessOpen(Request request, SealedMonths sealed, Instant at) {
         YearMonth month = request.month();
         Site site = request.site();
         if (at.isBefore(site.endOf(month.atEndOfMonth()))) {
@@ -113,10 +147,13 @@ public final class SealMonth {
                                     "entry " + seal.entry() + " has sealed it",
                                     "nothing is left to do");
                         });
+    }
+
+    private static void refuseUnlessItsTurn(
+            Request request, SealedMonths sealed, Optional<YearMonth> firstOfAll) {
+        YearMonth month = request.month();
         Optional<YearMonth> first =
-                sealed.last()
-                        .map(seal -> seal.month().plusMonths(1))
-                        .or(() -> FirstMonth.of(sql, site));
+                sealed.last().map(seal -> seal.month().plusMonths(1)).or(() -> firstOfAll);
         first.filter(month::isAfter)
                 .ifPresent(
                         earlier -> {

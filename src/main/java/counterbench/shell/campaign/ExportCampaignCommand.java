@@ -78,6 +78,13 @@ public final class ExportCampaignCommand extends BaseCommand {
                 .orElseThrow(() -> new Unreadable("is not a quarter; write it as 2026-Q1"));
     }
 
+    private Collection<String> campaigns(Invocation in) {
+        Packs packs = new PackBook(store.get()).all();
+        return in.find(CAMPAIGN)
+                .<Collection<String>>map(c -> List.of(KnownCampaign.of(c, packs)))
+                .orElseGet(packs::campaigns);
+    }
+
     @Override
     protected Status run(Invocation in) {
         Site site = sites.named(in).get(0);
@@ -88,11 +95,6 @@ public final class ExportCampaignCommand extends BaseCommand {
                     "it has not begun",
                     "say a quarter up to " + Quarter.of(site.dayOf(in.now())));
         }
-        Packs packs = new PackBook(store.get()).all();
-        Collection<String> campaigns =
-                in.find(CAMPAIGN)
-                        .<Collection<String>>map(c -> List.of(KnownCampaign.of(c, packs)))
-                        .orElseGet(packs::campaigns);
         Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
         Path file =
                 OutputFile.WORKBOOK.at(
@@ -100,7 +102,7 @@ public final class ExportCampaignCommand extends BaseCommand {
         var request =
                 new ExportCampaign.Request(
                         quarter,
-                        campaigns,
+                        campaigns(in),
                         site,
                         new ReportLayouts(in.home().location()).layout("campaign"),
                         in.now(),
