@@ -1,12 +1,12 @@
 package counterbench;
 
-import counterbench.shell.campaign.CampaignProgressCommand;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.campaign.CampaignCheckCommand;
 import counterbench.shell.campaign.CampaignListCommand;
 import counterbench.shell.campaign.CampaignLoadCommand;
+import counterbench.shell.campaign.CampaignProgressCommand;
 import counterbench.shell.campaign.CampaignShowCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;

@@ -1,12 +1,12 @@
 package counterbench;
 
-import counterbench.shell.campaign.ExportCampaignCommand;
 import counterbench.db.Store;
 import counterbench.month.sheet.BookKind;
 import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.sheets.report.WorkbookSink;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.campaign.ExportCampaignCommand;
 import counterbench.shell.month.ExportMonthCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;

@@ -1,11 +1,11 @@
 package counterbench;
 
-import counterbench.shell.month.SealCommand;
 import counterbench.db.Store;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.month.BalanceCommand;
 import counterbench.shell.month.ReconcileCommand;
+import counterbench.shell.month.SealCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;

@@ -28,8 +28,7 @@ public record ClaimTerms(
 
     /** Whether an operation is for jobs of that outcome in particular. */
     public boolean payFor(String outcome) {
-        return operations.stream()
-                .anyMatch(o -> outcome.equals(o.when().answers().get("outcome")));
+        return operations.stream().anyMatch(o -> outcome.equals(o.when().answers().get("outcome")));
     }
 
     /** A labour operation: its number, hours, and for which vehicles or outcome. */

@@ -45,9 +45,7 @@ public final class ClaimNumbers {
             }
         }
         return series.entrySet().stream()
-                .max(
-                        Comparator.comparingInt(
-                                (Map.Entry<String, Series> e) -> e.getValue().count()))
+                .max(Comparator.comparingInt((Map.Entry<String, Series> e) -> e.getValue().count()))
                 .map(e -> e.getKey() + e.getValue().next())
                 .orElse(site + "-0001");
     }

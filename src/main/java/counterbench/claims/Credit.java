@@ -69,8 +69,18 @@ public record Credit(
     /** So much of it as belongs to a claim, whatever it names itself. */
     public Credit matchedTo(String itsClaim, BigDecimal share) {
         return new Credit(
-                remittance, line, share, paidOn, itsClaim, vin, core, serial, kind, currency,
-                address, true);
+                remittance,
+                line,
+                share,
+                paidOn,
+                itsClaim,
+                vin,
+                core,
+                serial,
+                kind,
+                currency,
+                address,
+                true);
     }
 
     /** The name that findings give it: {@code remittance/line}. */

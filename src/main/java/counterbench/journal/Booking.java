@@ -31,8 +31,7 @@ public final class Booking {
         };
     }
 
-    private static Optional<YearMonth> month(
-            Site site, @Nullable Instant at) {
+    private static Optional<YearMonth> month(Site site, @Nullable Instant at) {
         return Optional.ofNullable(at).map(site::monthOf);
     }
 

@@ -52,7 +52,6 @@ public record CampaignVehicles(
         boolean isDone() {
             return this == COMPLETED || this == NOT_NEEDED;
         }
-
     }
 
     /**
@@ -65,8 +64,7 @@ public record CampaignVehicles(
     public record Event(
             String vin, LocalDate day, State state, @Nullable String job, @Nullable String reason) {
         static final Comparator<Event> IN_TIME =
-                Comparator.comparing(Event::day)
-                        .thenComparing(e -> e.job() == null ? "" : e.job());
+                Comparator.comparing(Event::day).thenComparing(e -> e.job() == null ? "" : e.job());
     }
 
     /** How a vehicle stands, and since when. */
@@ -102,8 +100,8 @@ public record CampaignVehicles(
     }
 
     /**
-     * How many vehicles stand how at the end of a day: cumulative, listed ones only where there is a
-     * list.
+     * How many vehicles stand how at the end of a day: cumulative, listed ones only where there is
+     * a list.
      */
     public Progress progress(LocalDate day) {
         Map<State, Integer> counts = new EnumMap<>(State.class);

@@ -1,12 +1,12 @@
 package counterbench.month;
 
-import counterbench.stock.JobEnd;
-import counterbench.journal.SealedMonths;
 import counterbench.campaign.Packs;
 import counterbench.job.rules.HardwareFacts;
+import counterbench.journal.SealedMonths;
 import counterbench.shared.Site;
 import counterbench.stock.Account;
 import counterbench.stock.Count;
+import counterbench.stock.JobEnd;
 import counterbench.stock.Ledger;
 import counterbench.stock.Move;
 import counterbench.stock.StoreTimeline;

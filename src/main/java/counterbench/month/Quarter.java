@@ -51,8 +51,8 @@ public record Quarter(int year, int number) implements Comparable<Quarter> {
 
     /**
      * The day by which its report is due: the 30th of the month after it, moved from a weekend to
-     * the Monday. 49 CFR 573.7(d), from memory; it moves for federal holidays as well, which are not
-     * in here.
+     * the Monday. 49 CFR 573.7(d), from memory; it moves for federal holidays as well, which are
+     * not in here.
      */
     public LocalDate dueOn() {
         LocalDate day = lastDay().plusDays(30);

@@ -56,8 +56,7 @@ public final class StoreCosts {
     }
 
     private void take(Move move) {
-        FirstInFirstOut store =
-                stores.computeIfAbsent(move.part(), part -> new FirstInFirstOut());
+        FirstInFirstOut store = stores.computeIfAbsent(move.part(), part -> new FirstInFirstOut());
         if (move.to().equals(Account.STORE)) {
             back(move).forEach(store::in);
         } else {
@@ -78,8 +77,7 @@ public final class StoreCosts {
 
     private List<Layer> back(Move move) {
         boolean loose =
-                move.from().kind() == Account.Kind.BENCH
-                        && move.source().kind() != Source.Kind.KIT;
+                move.from().kind() == Account.Kind.BENCH && move.source().kind() != Source.Kind.KIT;
         if (!loose) {
             return List.of(new Layer(move.source(), move.quantity(), inbound.apply(move)));
         }

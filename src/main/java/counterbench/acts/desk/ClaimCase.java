@@ -25,7 +25,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
-/** A job that is done, as the warranty desk sees it: what to claim for it, and what stands against. */
+/**
+ * A job that is done, as the warranty desk sees it: what to claim for it, and what stands against.
+ */
 public final class ClaimCase {
     private final JobState job;
     private final ClaimTerms terms;

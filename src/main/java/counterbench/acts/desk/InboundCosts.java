@@ -14,9 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a piece costs that comes into the store: what its receipt says; the pack's value where it
- * came out of a kit; what
- * the last receipt there says where another site sent it; nothing where counting found it, since whatever job it was booked to has paid
- * for it.
+ * came out of a kit; what the last receipt there says where another site sent it; nothing where
+ * counting found it, since whatever job it was booked to has paid for it.
  */
 public final class InboundCosts implements Function<Move, @Nullable BigDecimal> {
     private final Directory directory;

@@ -28,17 +28,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class JobCosts {
     private final JobState job;
-    private final StoreCosts store;
     private final List<String> unknown = new ArrayList<>();
     private BigDecimal amount = BigDecimal.ZERO;
 
-    private JobCosts(JobState job, StoreCosts store) {
+    private JobCosts(JobState job) {
         this.job = job;
-        this.store = store;
     }
 
     static PartsCost of(JobState job, StoreCosts store) {
-        JobCosts costs = new JobCosts(job, store);
+        JobCosts costs = new JobCosts(job);
         job.kits().forEach(costs::addKit);
         store.ofJob(job.name()).forEach(costs::addLoose);
         return new PartsCost(costs.amount, costs.unknown);
@@ -85,9 +83,7 @@ final class JobCosts {
         for (Move move : ofKitBetween(serial, Account.kit(serial))) {
             boolean out = move.from().equals(Account.kit(serial));
             left.merge(
-                    move.part(),
-                    out ? move.quantity() : move.quantity().negate(),
-                    Quantity::plus);
+                    move.part(), out ? move.quantity() : move.quantity().negate(), Quantity::plus);
         }
         return !left.isEmpty() && left.values().stream().allMatch(Quantity::isZero);
     }

@@ -60,8 +60,7 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
                 situation.job(share.job()).file().claims().stream()
                         .anyMatch(c -> c.claim().equals(share.claim()));
         if (!isThere) {
-            throw new Refused(
-                    asked, "there is no claim " + share.claim(), "claim list names them");
+            throw new Refused(asked, "there is no claim " + share.claim(), "claim list names them");
         }
         BigDecimal whole =
                 shares.stream()
@@ -86,7 +85,8 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
                 .with("claim", share.claim())
                 .with("amount", share.amount())
                 .with("at", stamp.at())
-                .with("reason", share.reason().substring(0, Math.min(share.reason().length(), 1000)));
+                .with(
+                        "reason",
+                        share.reason().substring(0, Math.min(share.reason().length(), 1000)));
     }
-
 }

@@ -1,6 +1,5 @@
 package counterbench.acts.store;
 
-import counterbench.journal.store.AllPosted;
 import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
@@ -12,6 +11,7 @@ import counterbench.acts.KitListing;
 import counterbench.acts.UnderWay;
 import counterbench.claims.draft.Rate;
 import counterbench.db.Store;
+import counterbench.journal.store.AllPosted;
 import counterbench.people.store.StaffBook;
 import counterbench.review.Settlements;
 import counterbench.review.store.FindingBook;

@@ -88,9 +88,7 @@ public final class ReadDrafts {
                                     Map.of(),
                                     directory)
                             .job(file.name());
-            ClaimCase.of(state)
-                    .filter(wanted)
-                    .ifPresent(cases::add);
+            ClaimCase.of(state).filter(wanted).ifPresent(cases::add);
         }
 
         private void addStore(List<Move> all) {
@@ -115,8 +113,7 @@ public final class ReadDrafts {
         }
 
         private ClaimDraft drafted(ClaimCase found, Draft draft, Settlements settled) {
-            return new ClaimDraft(
-                    draft, found.against(scan.site().dayOf(scan.asOf()), settled));
+            return new ClaimDraft(draft, found.against(scan.site().dayOf(scan.asOf()), settled));
         }
     }
 }

@@ -1,6 +1,5 @@
 package counterbench.acts.store;
 
-import java.util.ArrayList;
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
 import counterbench.acts.Foresight;
@@ -18,6 +17,7 @@ import counterbench.people.Person;
 import counterbench.people.store.JooqPeople;
 import counterbench.shared.Site;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicReference;

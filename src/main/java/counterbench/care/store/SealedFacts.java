@@ -40,7 +40,8 @@ public final class SealedFacts {
                         .from(ENTRY)
                         .where(ENTRY.SITE_NO.eq((short) site.no()), ENTRY.NUMBER.eq(entry));
         for (FactTable table : FactTable.values()) {
-            sql.selectDistinct(table.booked())
+            sql
+                    .selectDistinct(table.booked())
                     .from(table.table())
                     .where(
                             table.siteNo().eq((short) site.no()),

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param cores of its job
  * @param credited what came for it already, core credits apart, by lines that need no match
  */
-public record Candidate(
-        Claim claim, @Nullable String vin, List<Core> cores, BigDecimal credited) {
+public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, BigDecimal credited) {
     public Candidate {
         Objects.requireNonNull(claim, "claim");
         cores = List.copyOf(cores);

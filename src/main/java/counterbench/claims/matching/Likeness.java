@@ -94,8 +94,7 @@ public record Likeness(
         }
 
         private void cores() {
-            if (candidate.cores().isEmpty()
-                    || (credit.core() == null && credit.serial() == null)) {
+            if (candidate.cores().isEmpty() || (credit.core() == null && credit.serial() == null)) {
                 return;
             }
             Candidate.Core nearest = nearest();
@@ -143,7 +142,10 @@ public record Likeness(
         }
 
         private String open() {
-            return candidate.open().map(BigDecimal::toPlainString).orElse("which it does not state");
+            return candidate
+                    .open()
+                    .map(BigDecimal::toPlainString)
+                    .orElse("which it does not state");
         }
 
         private void date() {

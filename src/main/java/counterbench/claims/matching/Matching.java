@@ -77,9 +77,17 @@ public final class Matching {
         }
         return doubt == null
                 ? new Proposal(
-                        credit, Verdict.AS_NAMED, List.of(), ranked, "it names claim " + claim.name())
+                        credit,
+                        Verdict.AS_NAMED,
+                        List.of(),
+                        ranked,
+                        "it names claim " + claim.name())
                 : new Proposal(
-                        credit, Verdict.DOUBTFUL, List.of(), withNamed(ranked, claim, likeness), doubt);
+                        credit,
+                        Verdict.DOUBTFUL,
+                        List.of(),
+                        withNamed(ranked, claim, likeness),
+                        doubt);
     }
 
     private static List<Ranked> withNamed(List<Ranked> ranked, Candidate claim, Likeness likeness) {
@@ -98,12 +106,8 @@ public final class Matching {
     /** The lines that name a claim may make up its total together. */
     private boolean isSupported(Credit credit, Candidate claim, Likeness likeness) {
         boolean together =
-                claim.claim()
-                        .total()
-                        .filter(total -> total.compareTo(sum(claim)) == 0)
-                        .isPresent();
-        return likeness.speaksFor().size() > 1
-                || (credit.kind() != Credit.Kind.CORE && together);
+                claim.claim().total().filter(total -> total.compareTo(sum(claim)) == 0).isPresent();
+        return likeness.speaksFor().size() > 1 || (credit.kind() != Credit.Kind.CORE && together);
     }
 
     private BigDecimal sum(Candidate claim) {
@@ -215,8 +219,7 @@ public final class Matching {
                         s ->
                                 isTooMuch(
                                         s.candidate(),
-                                        coming.getOrDefault(
-                                                s.candidate().name(), BigDecimal.ZERO)))
+                                        coming.getOrDefault(s.candidate().name(), BigDecimal.ZERO)))
                 .findFirst()
                 .map(
                         s ->

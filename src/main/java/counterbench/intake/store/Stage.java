@@ -1,12 +1,12 @@
 package counterbench.intake.store;
 
-import counterbench.journal.store.SealReader;
 import static counterbench.db.generated.Sequences.BATCH_NO;
 
 import counterbench.db.Store;
 import counterbench.facts.FactRow;
 import counterbench.journal.Draft;
 import counterbench.journal.Entry;
+import counterbench.journal.store.SealReader;
 import counterbench.journal.store.StagedBatch;
 import counterbench.shared.Site;
 import java.time.Instant;
@@ -33,8 +33,7 @@ final class Stage {
         this.site = site;
         long number = store.writeUnsynced(sql -> Objects.requireNonNull(sql.nextval(BATCH_NO)));
         this.batch =
-                new StagedBatch(
-                        site, number, store.read(sql -> SealReader.of(sql, site.no())));
+                new StagedBatch(site, number, store.read(sql -> SealReader.of(sql, site.no())));
         store.run(sql -> Lease.take(sql, site, number, person, now));
     }
 

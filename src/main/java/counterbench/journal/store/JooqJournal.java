@@ -90,7 +90,9 @@ public final class JooqJournal {
         for (FactRow row : rows) {
             var fact =
                     new FactWriter.Placed(
-                            placed.size() + 1, Booking.of(draft.site(), row, sealed).orElse(null), row);
+                            placed.size() + 1,
+                            Booking.of(draft.site(), row, sealed).orElse(null),
+                            row);
             placed.add(fact);
             content.add(fact.line(), fact.booked(), row);
             touched.add(row);

@@ -1,6 +1,5 @@
 package counterbench.month.sheet;
 
-import java.util.function.Predicate;
 import counterbench.claims.CreditFacts;
 import counterbench.judgement.Finding;
 import counterbench.review.Component;
@@ -10,6 +9,7 @@ import counterbench.stock.Count;
 import counterbench.stock.LedgerFacts;
 import java.util.Collection;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * A monthly workbook in the making: give it the findings first, then every component, then what
@@ -21,8 +21,7 @@ public interface Book extends AutoCloseable {
      *
      * @param counts whether a finding counts in the month
      */
-    void add(
-            Collection<Finding> found, Settlements settlements, Predicate<Finding> counts);
+    void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts);
 
     /** Takes a credit that belongs to no claim; all of them before the components. */
     default void addOfNoClaim(CreditFacts credit) {}

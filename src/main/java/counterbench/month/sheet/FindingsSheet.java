@@ -28,8 +28,7 @@ final class FindingsSheet {
      *
      * @param counts whether one counts in the month
      */
-    void add(
-            Collection<Finding> findings, Settlements settlements, Predicate<Finding> counts) {
+    void add(Collection<Finding> findings, Settlements settlements, Predicate<Finding> counts) {
         findings.stream()
                 .filter(counts)
                 .filter(wanted)

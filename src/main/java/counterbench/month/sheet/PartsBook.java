@@ -1,6 +1,5 @@
 package counterbench.month.sheet;
 
-import java.util.function.Predicate;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
 import counterbench.judgement.SubjectKind;
@@ -24,6 +23,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Gathers the rows of the monthly parts workbook. */
 public final class PartsBook implements Book {
@@ -58,8 +58,7 @@ public final class PartsBook implements Book {
      * @param asOf as of when the site is read
      */
     public PartsBook(SiteMonth period, Terms terms, PartNames names, Instant asOf) {
-        account = new MonthAccount(
-                        period.site(), period.month(), terms.packs(), period.sealed());
+        account = new MonthAccount(period.site(), period.month(), terms.packs(), period.sealed());
         hardware = new HardwareOfJobs(period.site(), terms, asOf);
         tables = new TableRows(names);
         movements = new MovementsSheet(period, names, movementRows);
@@ -114,8 +113,7 @@ public final class PartsBook implements Book {
     }
 
     @Override
-    public void add(
-            Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
+    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
         findings.add(found, settlements, counts);
     }
 

@@ -1,8 +1,5 @@
 package counterbench.month.sheet;
 
-import java.util.function.Predicate;
-import counterbench.stock.JobEnd;
-import counterbench.shared.Address;
 import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.cores.CoreHistory;
@@ -14,15 +11,18 @@ import counterbench.review.JobCase;
 import counterbench.review.JobFile;
 import counterbench.review.Settlements;
 import counterbench.review.Terms;
+import counterbench.shared.Address;
 import counterbench.sheets.report.ReportRows;
 import counterbench.sheets.report.SpooledRows;
 import counterbench.stock.Count;
+import counterbench.stock.JobEnd;
 import counterbench.stock.LedgerFacts;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Gathers the rows of the monthly warranty workbook. */
@@ -65,8 +65,7 @@ public final class WarrantyBook implements Book {
     }
 
     @Override
-    public void add(
-            Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
+    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
         open.add(found, settlements);
         findings.add(found, settlements, counts);
     }

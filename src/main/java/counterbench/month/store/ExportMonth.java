@@ -1,8 +1,8 @@
 package counterbench.month.store;
 
-import counterbench.journal.Seal;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
+import counterbench.journal.Seal;
 import counterbench.journal.store.EntryReader;
 import counterbench.judgement.Finding;
 import counterbench.month.sheet.Book;

@@ -50,10 +50,7 @@ public final class MonthFindings {
     public List<StatedFinding> of(YearMonth month, Instant now, LongConsumer progress) {
         return sealed.of(month)
                 .map(seal -> asOf(month, seal.at(), seal.entry(), progress))
-                .orElseGet(
-                        () ->
-                                counting(
-                                        month, new FindingBook(store).now(site, now, progress)));
+                .orElseGet(() -> counting(month, new FindingBook(store).now(site, now, progress)));
     }
 
     /** The findings of a month with all that is known; keeps nothing, and so waits for nobody. */

@@ -91,8 +91,7 @@ public final class ReadVehicles {
     }
 
     private static Row merged(Row one, Row other) {
-        FactRow both =
-                KeyedMerge.together(List.of(one.row(), other.row())).orElse(one.row());
+        FactRow both = KeyedMerge.together(List.of(one.row(), other.row())).orElse(one.row());
         return new Row(one.siteNo(), both);
     }
 
@@ -104,8 +103,7 @@ public final class ReadVehicles {
         }
         State state = outcome.equals("not-needed") ? State.NOT_NEEDED : State.COMPLETED;
         return Optional.of(
-                new Event(
-                        vin(row.row()), day(row, at, zones), state, row.row().text("job"), null));
+                new Event(vin(row.row()), day(row, at, zones), state, row.row().text("job"), null));
     }
 
     private static Event contact(Row row, Map<Integer, ZoneId> zones) {

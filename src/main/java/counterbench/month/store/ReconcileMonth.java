@@ -1,8 +1,8 @@
 package counterbench.month.store;
 
-import counterbench.journal.store.SealReader;
-import counterbench.journal.SealedMonths;
 import counterbench.db.Store;
+import counterbench.journal.SealedMonths;
+import counterbench.journal.store.SealReader;
 import counterbench.month.MonthAccount;
 import counterbench.review.Component;
 import counterbench.review.HardwareOfJobs;
@@ -47,8 +47,7 @@ public final class ReconcileMonth {
         private final LongConsumer progress;
         private long jobs;
 
-        Gathering(
-                SiteScan scan, YearMonth month, SealedMonths sealed, LongConsumer progress) {
+        Gathering(SiteScan scan, YearMonth month, SealedMonths sealed, LongConsumer progress) {
             this.hardware = new HardwareOfJobs(scan.site(), scan.terms(), scan.asOf());
             this.account = new MonthAccount(scan.site(), month, scan.terms().packs(), sealed);
             this.progress = progress;
@@ -56,7 +55,8 @@ public final class ReconcileMonth {
 
         void take(Component component) {
             Ledger ledger = Ledger.of(component.facts());
-            account.addComponent(ledger, hardware.completed(component, ledger), component.facts().ends());
+            account.addComponent(
+                    ledger, hardware.completed(component, ledger), component.facts().ends());
             jobs += component.jobs().size();
             progress.accept(jobs);
         }

@@ -66,8 +66,7 @@ public final class SealMonth {
      */
     public Entry run(Request request) {
         Site site = request.site();
-        Draft draft =
-                Draft.of(site, request.now(), request.person().name(), GATE, request.line());
+        Draft draft = Draft.of(site, request.now(), request.person().name(), GATE, request.line());
         while (true) {
             Looked looked = look(request);
             try {

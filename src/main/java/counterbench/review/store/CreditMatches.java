@@ -28,7 +28,8 @@ final class CreditMatches {
     static CreditMatches read(DSLContext sql, Site site, Visible visible, Horizon horizon) {
         FactTable table = FactTable.of(FactKind.MATCHES);
         CreditMatches matches = new CreditMatches();
-        sql.selectFrom(MATCHES_FACT)
+        sql
+                .selectFrom(MATCHES_FACT)
                 .where(MATCHES_FACT.SITE_NO.eq((short) site.no()))
                 .orderBy(MATCHES_FACT.BATCH, MATCHES_FACT.LINE)
                 .fetch()
@@ -60,5 +61,4 @@ final class CreditMatches {
                 .map(share -> credit.matchedTo(share.claim(), share.amount()))
                 .toList();
     }
-
 }

@@ -1,8 +1,7 @@
 package counterbench.review.store;
 
-import java.util.stream.Stream;
-import counterbench.claims.Credit;
 import counterbench.campaign.Vehicle;
+import counterbench.claims.Credit;
 import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
@@ -34,6 +33,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 
@@ -154,7 +154,9 @@ final class JobFiles {
         return Keyed.merge(FactTable.of(kind), rows.of(kind), visible);
     }
 
-    /** Those that name a claim of the job and are not matched otherwise, and those matched to it. */
+    /**
+     * Those that name a claim of the job and are not matched otherwise, and those matched to it.
+     */
     private List<Credit> credits(JobRows.Rows rows) {
         List<Credit> credits = new ArrayList<>();
         read(rows.of(FactKind.CREDITS))

@@ -6,8 +6,8 @@ import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.CREDITS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.KITS_FACT;
-import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
+import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.VEHICLES_FACT;
 
 import counterbench.db.JobKey;
@@ -198,7 +198,13 @@ final class JobRows implements AutoCloseable {
     public void close() {
         List<RowCursor> cursors = new ArrayList<>(facts.values());
         cursors.addAll(
-                List.of(vehicles, kits, acknowledgementsByCore, acknowledgementsBySerial, credits, matched));
+                List.of(
+                        vehicles,
+                        kits,
+                        acknowledgementsByCore,
+                        acknowledgementsBySerial,
+                        credits,
+                        matched));
         cursors.forEach(RowCursor::close);
         connections.forEach(store::closeReader);
     }

@@ -63,7 +63,8 @@ public final class ExportCampaignCommand extends BaseCommand {
                                 REPLACE,
                                 Options.SITE)
                         .example("export campaign --quarter 2026-Q1")
-                        .example("export campaign --quarter 2026-Q1 --campaign HB-0417 --to q1.xlsx")
+                        .example(
+                                "export campaign --quarter 2026-Q1 --campaign HB-0417 --to q1.xlsx")
                         .note(
                                 "Figures are cumulative and over all sites. What of the rules for"
                                         + " quarterly reports is from memory, the workbook says so;"
@@ -96,9 +97,7 @@ public final class ExportCampaignCommand extends BaseCommand {
                     "say a quarter up to " + Quarter.of(site.dayOf(in.now())));
         }
         Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
-        Path file =
-                OutputFile.WORKBOOK.at(
-                        place, "campaign-" + quarter + ".xlsx", in.has(REPLACE));
+        Path file = OutputFile.WORKBOOK.at(place, "campaign-" + quarter + ".xlsx", in.has(REPLACE));
         var request =
                 new ExportCampaign.Request(
                         quarter,

@@ -1,8 +1,8 @@
 package counterbench.shell.care;
 
-import counterbench.care.store.SealedFacts;
 import counterbench.care.ReversalRequest;
 import counterbench.care.store.ReverseEntry;
+import counterbench.care.store.SealedFacts;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.shared.Site;

@@ -42,8 +42,9 @@ public final class ClaimAgeingCommand extends BaseCommand {
                                 "claim ageing",
                                 Group.WARRANTY_DESK,
                                 "Say what is still to be claimed, and still to be paid")
-                        
-                        .takes(DeskOptions.AS_OF, Options.SITE.completedBy(new LiveNames(store).sites()))
+                        .takes(
+                                DeskOptions.AS_OF,
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("claim ageing")
                         .example("claim ageing --format csv")
@@ -120,8 +121,7 @@ public final class ClaimAgeingCommand extends BaseCommand {
                 Money.text(line.standing().open().orElse(BigDecimal.ZERO)));
     }
 
-    private static void tellSums(
-            Invocation in, Site site, List<ClaimLine> open, LocalDate today) {
+    private static void tellSums(Invocation in, Site site, List<ClaimLine> open, LocalDate today) {
         Map<Ageing, BigDecimal> sums = new EnumMap<>(Ageing.class);
         open.forEach(
                 line ->

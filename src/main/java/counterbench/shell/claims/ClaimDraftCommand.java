@@ -70,8 +70,7 @@ public final class ClaimDraftCommand extends BaseCommand {
         Site site = sites.of(in);
         Instant asOf = DeskOptions.asOf(in, site);
         List<ClaimDraft> drafts =
-                new ReadDrafts(store.get())
-                        .run(site, asOf, wanted(in), ReadJobs.shown(in, site));
+                new ReadDrafts(store.get()).run(site, asOf, wanted(in), ReadJobs.shown(in, site));
         try (Rows rows =
                 in.rows(
                         Column.text("job"),
@@ -121,8 +120,7 @@ public final class ClaimDraftCommand extends BaseCommand {
                 drafted.isReady() ? null : String.join("; ", drafted.held()));
     }
 
-    private static void tell(
-            Invocation in, Site site, List<ClaimDraft> drafts, LocalDate today) {
+    private static void tell(Invocation in, Site site, List<ClaimDraft> drafts, LocalDate today) {
         List<ClaimDraft> ready = drafts.stream().filter(ClaimDraft::isReady).toList();
         in.tell(
                 "%d drafts, %d of them ready to submit, for %s %s in all; %d held back"

@@ -61,7 +61,11 @@ public final class ClaimListCommand extends BaseCommand {
         Site site = sites.of(in);
         List<ClaimLine> claims =
                 new ReadClaims(store.get())
-                        .list(site, DeskOptions.asOf(in, site), wanted(in), ReadJobs.shown(in, site));
+                        .list(
+                                site,
+                                DeskOptions.asOf(in, site),
+                                wanted(in),
+                                ReadJobs.shown(in, site));
         try (Rows rows =
                 in.rows(
                         Column.text("claim"),

@@ -151,8 +151,7 @@ public final class ClaimSubmitCommand extends BaseCommand {
     /** Loose parts that went to the jobs, whose costs the store's whole story tells. */
     private Set<String> looseParts(Invocation in, Site site, List<String> jobs) {
         Situation situation =
-                new ReadSituation(store.get())
-                        .run(site, in.now(), Named.NOTHING.withJobs(jobs));
+                new ReadSituation(store.get()).run(site, in.now(), Named.NOTHING.withJobs(jobs));
         return jobs.stream()
                 .flatMap(job -> situation.findJob(job).stream())
                 .flatMap(job -> job.file().issues().stream())
@@ -164,7 +163,13 @@ public final class ClaimSubmitCommand extends BaseCommand {
     private static void told(Invocation in, Site site, RecordAct.Recorded recorded) {
         for (FactRow row : recorded.facts()) {
             if (row.kind() == FactKind.CLAIMS) {
-                in.print("claim " + row.text("claim") + " for job " + row.text("job") + ": " + sum(row, site));
+                in.print(
+                        "claim "
+                                + row.text("claim")
+                                + " for job "
+                                + row.text("job")
+                                + ": "
+                                + sum(row, site));
             } else {
                 in.print("overridden for " + row.text("subject") + ": " + row.text("findings"));
             }

@@ -111,9 +111,7 @@ public final class ImportCommand extends BaseCommand {
         }
         in.tell(summary(in, report));
         if (report.late() > 0) {
-            in.tell(
-                    rows(report.late())
-                            + " of sealed months: booked in the first open one");
+            in.tell(rows(report.late()) + " of sealed months: booked in the first open one");
         }
     }
 

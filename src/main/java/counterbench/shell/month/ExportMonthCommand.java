@@ -1,11 +1,11 @@
 package counterbench.shell.month;
 
-import counterbench.month.store.MonthFindings;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.month.sheet.BookKind;
 import counterbench.month.sheet.SiteMonth;
 import counterbench.month.store.ExportMonth;
+import counterbench.month.store.MonthFindings;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.sheets.report.ReportLayouts;
@@ -73,7 +73,8 @@ public final class ExportMonthCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
-        SiteMonth period = begun(
+        SiteMonth period =
+                begun(
                         in,
                         new SiteMonth(
                                 site,

@@ -1,11 +1,10 @@
 package counterbench.shell.month;
 
-import java.util.Optional;
-import counterbench.journal.Seal;
-import counterbench.month.store.MonthFindings;
 import counterbench.campaign.store.PackBook;
 import counterbench.db.Store;
+import counterbench.journal.Seal;
 import counterbench.month.MonthAccount;
+import counterbench.month.store.MonthFindings;
 import counterbench.month.store.ReconcileMonth;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
@@ -23,6 +22,7 @@ import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**

@@ -62,10 +62,8 @@ public final class SealCommand extends BaseCommand {
                                         in.now(),
                                         in.find(OVERRIDE).orElse(null),
                                         in.line()));
-        in.print(
-                month + " of site " + site.site() + " is sealed: entry " + entry.number());
-        in.tell(
-                "export parts and export warranty show it as it is now, whenever they are asked");
+        in.print(month + " of site " + site.site() + " is sealed: entry " + entry.number());
+        in.tell("export parts and export warranty show it as it is now, whenever they are asked");
         return Status.DONE;
     }
 }

@@ -1,10 +1,10 @@
 package counterbench.shell.review;
 
-import counterbench.month.store.MonthFindings;
 import counterbench.campaign.store.PackBook;
 import counterbench.db.Store;
 import counterbench.judgement.Rule;
 import counterbench.judgement.Severity;
+import counterbench.month.store.MonthFindings;
 import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;

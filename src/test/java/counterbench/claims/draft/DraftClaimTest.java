@@ -41,8 +41,7 @@ class DraftClaimTest {
     }
 
     private static Job job(Outcome outcome, @Nullable String workOrder, Instant at) {
-        return new Job(
-                1, "J-1", "C-1", "VIN", at, workOrder, null, at, outcome, null, null);
+        return new Job(1, "J-1", "C-1", "VIN", at, workOrder, null, at, outcome, null, null);
     }
 
     private static Draft draft(Job job, Map<String, String> attributes, String cost, String... no) {
@@ -113,11 +112,9 @@ class DraftClaimTest {
                         "the vehicle's row does not say which labour operation is for it: complete"
                                 + " it in vehicles");
         assertThat(
-                        draft(
-                                        job(Outcome.COMPLETED, "W-1", NOON),
-                                        Map.of("hoist", "triple"),
-                                        "0")
+                        draft(job(Outcome.COMPLETED, "W-1", NOON), Map.of("hoist", "triple"), "0")
                                 .lacks())
-                .containsExactly("no labour operation of the terms is for this vehicle and outcome");
+                .containsExactly(
+                        "no labour operation of the terms is for this vehicle and outcome");
     }
 }

@@ -19,7 +19,8 @@ class MatchingTest {
     private static final String VIN_71 = "0WBSH08D7MS000443";
 
     private static Candidate candidate(String name, String vin, String credited) {
-        Claim claim = new ClaimSketch(name, 1, "2026-01-21").labour("259.60").parts("426.25").claim();
+        Claim claim =
+                new ClaimSketch(name, 1, "2026-01-21").labour("259.60").parts("426.25").claim();
         return new Candidate(claim, vin, List.of(), new BigDecimal(credited));
     }
 
@@ -73,8 +74,7 @@ class MatchingTest {
     void a_credit_that_names_its_claim_and_fits_is_taken_as_it_is() {
         assertThat(propose(credit("CN-017", VIN_17, "685.85")).verdict())
                 .isEqualTo(Verdict.AS_NAMED);
-        assertThat(propose(credit("CN-017", null, "685.85")).verdict())
-                .isEqualTo(Verdict.AS_NAMED);
+        assertThat(propose(credit("CN-017", null, "685.85")).verdict()).isEqualTo(Verdict.AS_NAMED);
     }
 
     @Test
@@ -107,8 +107,7 @@ class MatchingTest {
     @Test
     void two_claims_that_are_alike_are_never_told_apart_by_a_guess() {
         assertThat(propose(credit(null, null, "685.85")).verdict()).isEqualTo(Verdict.DOUBTFUL);
-        assertThat(propose(credit("CN-0l7", null, "685.85")).verdict())
-                .isEqualTo(Verdict.DOUBTFUL);
+        assertThat(propose(credit("CN-0l7", null, "685.85")).verdict()).isEqualTo(Verdict.DOUBTFUL);
     }
 
     @Test
@@ -148,8 +147,7 @@ class MatchingTest {
     void a_reversal_is_paired_with_the_claim_that_was_paid() {
         List<Candidate> paid = List.of(candidate("CN-017", VIN_17, "685.85"), CLAIMS.get(1));
 
-        Proposal proposal =
-                Matching.of(List.of(credit("CN-0I7", VIN_17, "-685.85")), paid).get(0);
+        Proposal proposal = Matching.of(List.of(credit("CN-0I7", VIN_17, "-685.85")), paid).get(0);
 
         assertThat(proposal.verdict()).isEqualTo(Verdict.SURE);
         assertThat(proposal.why()).contains("it takes back what the claim asks");
@@ -157,8 +155,7 @@ class MatchingTest {
 
     @Test
     void money_that_came_before_the_claim_is_not_for_it() {
-        Proposal proposal =
-                propose(credit("1", "CN-017", VIN_17, "685.85", "2026-01-20"));
+        Proposal proposal = propose(credit("1", "CN-017", VIN_17, "685.85", "2026-01-20"));
 
         assertThat(proposal.verdict()).isEqualTo(Verdict.DOUBTFUL);
         assertThat(proposal.why()).contains("it was paid before the claim was submitted");

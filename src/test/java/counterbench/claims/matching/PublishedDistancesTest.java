@@ -20,7 +20,8 @@ class PublishedDistancesTest {
         "william, williams, 0.975"
     })
     void jaro_winkler_is_as_published(String one, String other, double published) {
-        assertThat(new JaroWinklerSimilarity().apply(one, other)).isCloseTo(published, within(5e-5));
+        assertThat(new JaroWinklerSimilarity().apply(one, other))
+                .isCloseTo(published, within(5e-5));
     }
 
     /** Swapped neighbours are one edit here and two for Levenshtein. From memory, recomputed. */

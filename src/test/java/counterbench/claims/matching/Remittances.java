@@ -45,7 +45,8 @@ final class Remittances {
 
     private void claim(int number) {
         String name = "CN-%04d".formatted(number);
-        String vin = pick("0LKRF8D4", "0WBSH08D", "0TRTP3S2") + pick("0NS", "7MS", "XPS") + signs(6);
+        String vin =
+                pick("0LKRF8D4", "0WBSH08D", "0TRTP3S2") + pick("0NS", "7MS", "XPS") + signs(6);
         String core = "NC-%04d".formatted(number);
         String serial = pick("7P", "4D", "9V") + signs(6);
         BigDecimal parts = new BigDecimal(pick("422.00", "426.25", "435.62", "413.76"));

@@ -8,9 +8,9 @@ import counterbench.month.sheet.BookKind;
 import counterbench.month.sheet.SiteMonth;
 import counterbench.month.store.ForeignReader.Seen;
 import counterbench.shared.Progress;
-import counterbench.shell.Larkmere;
 import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.sheets.report.ReportLayouts;
+import counterbench.shell.Larkmere;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Map;
@@ -26,8 +26,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * The workbooks read back by fastexcel-reader, which parses the files by itself, cell by cell beside
- * the library that wrote them; formulas are worked out anew by the latter's evaluator.
+ * The workbooks read back by fastexcel-reader, which parses the files by itself, cell by cell
+ * beside the library that wrote them; formulas are worked out anew by the latter's evaluator.
  */
 class ReadBackTest {
     @TempDir Path folder;
@@ -97,9 +97,7 @@ class ReadBackTest {
     }
 
     private static void number(Cell cell, Seen other, String at) {
-        assertThat(other.type())
-                .as(at)
-                .isEqualTo(org.dhatim.fastexcel.reader.CellType.NUMBER);
+        assertThat(other.type()).as(at).isEqualTo(org.dhatim.fastexcel.reader.CellType.NUMBER);
         assertThat(other.isFormula()).as(at).isFalse();
         assertThat(Double.parseDouble(other.raw())).as(at).isEqualTo(cell.getNumericCellValue());
         if (DateUtil.isCellDateFormatted(cell)) {
@@ -108,9 +106,7 @@ class ReadBackTest {
     }
 
     private static void text(Cell cell, Seen other, String at) {
-        assertThat(other.type())
-                .as(at)
-                .isEqualTo(org.dhatim.fastexcel.reader.CellType.STRING);
+        assertThat(other.type()).as(at).isEqualTo(org.dhatim.fastexcel.reader.CellType.STRING);
         assertThat(other.isFormula()).as(at + " was text").isFalse();
         assertThat(other.raw()).as(at).isEqualTo(cell.getStringCellValue());
     }

@@ -166,14 +166,14 @@ class ClaimCommandsTest {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell quinn = quinn(larkmere);
 
-            var ageing =
-                    quinn.line("claim ageing --as-of \"2026-05-10 12:00\" --format csv");
+            var ageing = quinn.line("claim ageing --as-of \"2026-05-10 12:00\" --format csv");
 
             assertThat(ageing.out())
                     .contains("to claim,,N-163,2026-03-25,46,,2026-05-14,4,60.50")
                     .contains("submitted,CN-001,N-104,2026-01-14,116,over 90 days,2026-02-28,-71,");
             assertThat(ageing.err())
-                    .contains("to be claimed within 7 days: N-163 (by 2026-05-14), N-167 (by 2026-05-15)\n")
+                    .contains(
+                            "to be claimed within 7 days: N-163 (by 2026-05-14), N-167 (by 2026-05-15)\n")
                     .contains("late, the last day for the claim is over: N-101 (by 2026-02-19)");
         }
     }

@@ -60,7 +60,7 @@ class CreditMatchCommandTest {
                     .contains("RM-0227-N/35,2026-02-27,412.36,KN-118,unknown,,no claim is like it")
                     .contains("RM-0213-N/15,2026-02-13,950.11,CN-008,doubtful,CN-008,nothing but");
             assertThat(quinn.line("claim list --job N-104 --format csv").out())
-                    .contains(",submitted\n");
+                    .contains(",submitted\r\n");
 
             var matched = quinn.line("credit match --format csv");
 
@@ -70,9 +70,9 @@ class CreditMatchCommandTest {
                     .contains("goes to claim CN-060\n")
                     .contains("goes to claim CN-062\n");
             assertThat(quinn.line("claim list --job N-104 --format csv").out())
-                    .contains(",paid\n");
+                    .contains(",paid\r\n");
             assertThat(quinn.line("claim list --job N-152 --format csv").out())
-                    .contains(",paid\n");
+                    .contains(",paid\r\n");
             assertThat(quinn.line("review --rule credit-unmatched --format csv").out())
                     .contains("RM-0227-N/35")
                     .contains("RM-X/3")
@@ -106,7 +106,7 @@ class CreditMatchCommandTest {
                     .hasSize(1);
             assertThat(quinn.line("claim list --job N-104 --format csv").out())
                     .contains(",400.00,")
-                    .contains(",paid differently\n");
+                    .contains(",paid differently\r\n");
             assertThat(quinn.line("credit match RM-0227-N/35 --claim CN-001").status())
                     .isEqualTo(Status.REFUSED);
             String entry = matched.err().replaceAll("(?s).*entry ([0-9]+) of.*", "$1");

@@ -116,7 +116,7 @@ class SealCommandTest {
             assertThat(maren.line(imported(latePaper())).err())
                     .contains("104 rows recorded as entry ")
                     .contains("103 rows of sealed months: booked in the first open one\n");
-            assertThat(reversedIssue(maren).err())
+            assertThat(reversed(maren, received(parts)).err())
                     .contains(
                             "2026-01 is sealed and stays as it is: the reversal is booked in"
                                     + " 2026-02\n");
@@ -178,9 +178,24 @@ class SealCommandTest {
         return "import " + paper + " --site SOUTH";
     }
 
-    /** Takes back the first receipt of January. */
-    private static FakeShell.Output reversedIssue(FakeShell maren) {
-        return maren.line("reverse 1.1 --reason \"never came\" --site SOUTH");
+    /** Where the journal says what the first receipt among the movements says. */
+    private static String received(List<String> cells) {
+        String row =
+                cells.stream()
+                        .filter(c -> c.matches("Movements!B[0-9]+=received"))
+                        .findFirst()
+                        .orElseThrow()
+                        .replaceAll("Movements!B([0-9]+)=.*", "$1");
+        String entry = "Movements!M" + row + "=";
+        return cells.stream()
+                .filter(c -> c.startsWith(entry))
+                .findFirst()
+                .orElseThrow()
+                .substring(entry.length());
+    }
+
+    private static FakeShell.Output reversed(FakeShell maren, String address) {
+        return maren.line("reverse " + address + " --reason \"never came\" --site SOUTH");
     }
 
     private List<String> exported(FakeShell maren, String kind, String month, String name)
