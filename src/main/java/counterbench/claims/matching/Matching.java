@@ -127,7 +127,7 @@ public final class Matching {
         if (said == null || credit.kind() == Credit.Kind.CORE) {
             return Optional.empty();
         }
-        String[] names = BETWEEN_CLAIMS.split(said.strip());
+        String[] names = BETWEEN_CLAIMS.split(said.strip(), -1);
         List<Share> shares = new ArrayList<>();
         for (String name : names) {
             candidates

@@ -85,7 +85,7 @@ final class AskMatches {
                 record.accept(shares(proposal, said));
                 return true;
             } catch (Refused e) {
-                in.tell(e.getMessage());
+                in.tell(String.valueOf(e.getMessage()));
             }
         }
     }
@@ -96,7 +96,7 @@ final class AskMatches {
             Ranked chosen = proposal.ranked().get(Integer.parseInt(said) - 1);
             return out.of(proposal.credit(), List.of(chosen.candidate().name()));
         }
-        return out.of(proposal.credit(), Arrays.asList(said.split("[\\s,]+")));
+        return out.of(proposal.credit(), Arrays.asList(said.split("[\\s,]+", -1)));
     }
 
     /** What a line names. */

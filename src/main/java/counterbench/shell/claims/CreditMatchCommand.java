@@ -30,6 +30,7 @@ import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -116,7 +117,8 @@ public final class CreditMatchCommand extends BaseCommand {
                                 new Share(
                                         proposal.credit(),
                                         s.candidate().name(),
-                                        desk.jobs().get(s.candidate().name()),
+                                        Objects.requireNonNull(
+                                                desk.jobs().get(s.candidate().name())),
                                         s.amount(),
                                         proposal.why()))
                 .toList();
