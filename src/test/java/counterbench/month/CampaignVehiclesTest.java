@@ -72,7 +72,8 @@ class CampaignVehiclesTest {
                         .mapToObj(
                                 i -> {
                                     State state =
-                                            List.of(State.values()).get(dice.nextInt(State.values().length));
+                                            List.of(State.values())
+                                                    .get(dice.nextInt(State.values().length));
                                     return new Event(
                                             "V" + dice.nextInt(45),
                                             LocalDate.of(2026, 1, 1).plusDays(dice.nextInt(500)),
