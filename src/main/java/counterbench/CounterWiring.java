@@ -21,6 +21,7 @@ import counterbench.shell.counter.PartReceiveCommand;
 import counterbench.shell.counter.PartReturnCommand;
 import counterbench.shell.counter.PartScrapCommand;
 import counterbench.shell.counter.PartSendCommand;
+import counterbench.shell.counter.TransitCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
@@ -40,6 +41,7 @@ class CounterWiring {
                 new KitShortCommand(store, sites),
                 new KitSendCommand(store, sites),
                 new KitArriveCommand(store, sites),
+                new TransitCommand(store, sites),
                 new KitReturnCommand(store, sites),
                 new KitScrapCommand(store, sites),
                 new PartReceiveCommand(store, sites),

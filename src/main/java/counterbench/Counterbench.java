@@ -2,6 +2,7 @@ package counterbench;
 
 import counterbench.home.Surroundings;
 import counterbench.shell.Entrance;
+import java.time.InstantSource;
 import java.util.List;
 import org.springframework.boot.LazyInitializationBeanFactoryPostProcessor;
 import org.springframework.context.annotation.AnnotationConfigApplicationContext;
@@ -21,7 +22,13 @@ public final class Counterbench {
     }
 
     private static int run(List<String> words) {
-        try (AnnotationConfigApplicationContext parts = start(Surroundings.ofThisProcess())) {
+        return run(words, InstantSource.system());
+    }
+
+    /** Runs the words, or the shell, by some clock; gives the exit code. */
+    static int run(List<String> words, InstantSource clock) {
+        try (AnnotationConfigApplicationContext parts =
+                start(Surroundings.ofThisProcess(), clock)) {
             return parts.getBean(Entrance.class).enter(words).code();
         }
     }
@@ -31,11 +38,13 @@ public final class Counterbench {
      * that a command that does not need the store does not open it. Spring Boot's own start does
      * the same more slowly (DEVELOPERS.md has the figures).
      */
-    static AnnotationConfigApplicationContext start(Surroundings surroundings) {
+    static AnnotationConfigApplicationContext start(
+            Surroundings surroundings, InstantSource clock) {
         System.setProperty(LOG_PROPERTY, LOG);
         AnnotationConfigApplicationContext parts = new AnnotationConfigApplicationContext();
         parts.addBeanFactoryPostProcessor(new LazyInitializationBeanFactoryPostProcessor());
         parts.registerBean(Surroundings.class, () -> surroundings);
+        parts.registerBean(InstantSource.class, () -> clock);
         parts.register(Wiring.class);
         parts.refresh();
         return parts;

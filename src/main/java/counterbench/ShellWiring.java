@@ -29,11 +29,6 @@ import org.springframework.shell.core.command.CommandRegistry;
 @Configuration(proxyBeanMethods = false)
 class ShellWiring {
     @Bean
-    InstantSource clock() {
-        return InstantSource.system();
-    }
-
-    @Bean
     Home home(Surroundings surroundings) {
         return Home.of(surroundings);
     }

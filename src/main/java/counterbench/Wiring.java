@@ -16,6 +16,7 @@ import org.springframework.context.annotation.Import;
     MonthWiring.class,
     ExportWiring.class,
     CounterWiring.class,
+    BenchWiring.class,
     LabelWiring.class,
     RackWiring.class,
     ClaimWiring.class,

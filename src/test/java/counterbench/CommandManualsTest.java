@@ -10,6 +10,7 @@ import counterbench.shell.CommandSet;
 import counterbench.shell.Commands;
 import counterbench.shell.LineParser;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
@@ -24,8 +25,8 @@ class CommandManualsTest {
     private final AnnotationConfigApplicationContext parts =
             Counterbench.start(
                     new Surroundings(
-                            Map.of("COUNTERBENCH_HOME", folder.resolve("none").toString()),
-                            folder));
+                            Map.of("COUNTERBENCH_HOME", folder.resolve("none").toString()), folder),
+                    InstantSource.system());
     private final Commands commands = parts.getBean(Commands.class);
 
     @AfterEach

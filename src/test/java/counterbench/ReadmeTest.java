@@ -13,6 +13,7 @@ import counterbench.shell.Commands;
 import counterbench.shell.LineParser;
 import counterbench.structure.SourceTree;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -37,8 +38,8 @@ class ReadmeTest {
     private final AnnotationConfigApplicationContext parts =
             Counterbench.start(
                     new Surroundings(
-                            Map.of("COUNTERBENCH_HOME", folder.resolve("none").toString()),
-                            folder));
+                            Map.of("COUNTERBENCH_HOME", folder.resolve("none").toString()), folder),
+                    InstantSource.system());
     private final Commands commands = parts.getBean(Commands.class);
 
     @AfterEach

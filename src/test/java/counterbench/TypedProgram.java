@@ -15,6 +15,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,10 +30,12 @@ public final class TypedProgram implements AutoCloseable {
 
     private final Map<String, String> variables = new HashMap<>();
     private final Path home;
+    private final InstantSource clock;
     private AnnotationConfigApplicationContext parts;
 
-    private TypedProgram(Path home, Map<String, String> variables) {
+    private TypedProgram(Path home, Map<String, String> variables, InstantSource clock) {
         this.home = home;
+        this.clock = clock;
         this.variables.putAll(variables);
         this.variables.put("COUNTERBENCH_HOME", home.toString());
         this.parts = start();
@@ -43,17 +46,25 @@ public final class TypedProgram implements AutoCloseable {
         StoreAddress address = kind.address();
         return kind == TestStores.H2
                 ? at(TestStores.folder(address))
-                : new TypedProgram(newFolder(), Map.of("COUNTERBENCH_STORE", address.url()));
+                : new TypedProgram(
+                        newFolder(),
+                        Map.of("COUNTERBENCH_STORE", address.url()),
+                        InstantSource.system());
     }
 
     /** In a home folder. */
     public static TypedProgram at(Path home) {
-        return new TypedProgram(home, Map.of());
+        return at(home, InstantSource.system());
+    }
+
+    /** In a home folder, by some clock. */
+    public static TypedProgram at(Path home, InstantSource clock) {
+        return new TypedProgram(home, Map.of(), clock);
     }
 
     /** In another shell with the same home and store. */
     public TypedProgram another() {
-        return new TypedProgram(home, variables);
+        return new TypedProgram(home, variables, clock);
     }
 
     private static Path newFolder() {
@@ -65,7 +76,7 @@ public final class TypedProgram implements AutoCloseable {
     }
 
     private AnnotationConfigApplicationContext start() {
-        return Counterbench.start(new Surroundings(variables, home));
+        return Counterbench.start(new Surroundings(variables, home), clock);
     }
 
     /** The home folder. */

@@ -5,7 +5,11 @@ import counterbench.cores.CoreHistory;
 import counterbench.cores.DrainPeriod;
 import counterbench.cores.DueCores;
 import counterbench.cores.Minutes;
+import counterbench.review.Component;
+import counterbench.review.Terms;
+import counterbench.shared.Site;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,6 +18,14 @@ import java.util.Optional;
  * @param job the job that it was removed on
  */
 public record CoreCase(JobState job, CoreHistory core) {
+    /** Every removed core of a component. */
+    public static List<CoreCase> allOf(Site site, Instant now, Terms terms, Component component) {
+        return JobState.allOf(site, now, terms, component).stream()
+                .flatMap(job -> job.cores().stream().map(core -> new CoreCase(job, core)))
+                .filter(found -> found.core().removedAt().isPresent())
+                .toList();
+    }
+
     /** What the campaign asks of it, as far as that can be told. */
     public Optional<CoreTerms> terms() {
         return job.pack()

@@ -25,6 +25,12 @@ public interface Directory {
     /** The kits of a part that are on the shelf, first to expire first. */
     List<KitListing> kitsOnShelf(String kitPart);
 
+    /** Every shipment. */
+    Collection<String> shipments();
+
+    /** What was written down of a shipment; empty where there is none of that name. */
+    Optional<Shipment> shipment(String shipment);
+
     /** Every claim. */
     Collection<String> claims();
 

@@ -41,6 +41,8 @@ public final class Foresight {
                     Rule.CORE_OVERDUE,
                     Rule.JOB_IDLE);
 
+    private static final Set<Rule> ONLY_TIME = EnumSet.of(Rule.CORE_OVERDUE, Rule.JOB_IDLE);
+
     /** Where a completion would stand that is not recorded: after everything. */
     private static final Address AFTER_ALL = new Address(Long.MAX_VALUE, 1);
 
@@ -64,9 +66,11 @@ public final class Foresight {
         return new Foresight(known);
     }
 
-    /** What can be found after the act and could not before, in the order of the rules. */
-    public List<Finding> raised(Situation after) {
-        return ahead(after).stream().filter(f -> !before.contains(Known.of(f))).toList();
+    /** What can be found after the act and could not before, or is told again by it. */
+    public List<Finding> raised(Situation after, Act act) {
+        return ahead(after).stream()
+                .filter(f -> !before.contains(Known.of(f)) || act.tellsAgain(f))
+                .toList();
     }
 
     /** Every finding that the situation holds, or will hold once its open jobs are completed. */
@@ -83,10 +87,29 @@ public final class Foresight {
         return found;
     }
 
+    /**
+     * Every finding that there would be about a job and its cores if it were completed now, the
+     * work that is not done yet included.
+     */
+    public static List<Finding> ifCompleted(Situation situation, String job) {
+        return situation.components().stream()
+                .flatMap(
+                        component ->
+                                judged(situation, component)
+                                        .findings()
+                                        .getOrDefault(job, List.of())
+                                        .stream())
+                .filter(finding -> !ONLY_TIME.contains(finding.rule()))
+                .toList();
+    }
+
+    private static JudgedComponent judged(Situation situation, Component component) {
+        return new JudgeComponent(situation.site(), situation.terms(), situation.now())
+                .judge(asIfCompleted(situation, component));
+    }
+
     private static List<Finding> of(Situation situation, Component component) {
-        JudgeComponent judge =
-                new JudgeComponent(situation.site(), situation.terms(), situation.now());
-        JudgedComponent judged = judge.judge(asIfCompleted(situation, component));
+        JudgedComponent judged = judged(situation, component);
         Set<String> open = openJobs(component);
         Stream<Finding> ofJobs =
                 judged.findings().entrySet().stream()

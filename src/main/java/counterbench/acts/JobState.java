@@ -42,6 +42,15 @@ public final class JobState {
         this.job = Objects.requireNonNull(file.job());
     }
 
+    /** Every job of a component that counts. */
+    public static List<JobState> allOf(Site site, Instant now, Terms terms, Component component) {
+        Ledger ledger = Ledger.of(component.facts());
+        return component.jobs().stream()
+                .filter(file -> file.job() != null)
+                .map(file -> new JobState(site, now, terms, component, ledger, file))
+                .toList();
+    }
+
     /** The job. */
     public Job job() {
         return job;

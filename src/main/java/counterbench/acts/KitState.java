@@ -155,32 +155,32 @@ public record KitState(
     }
 
     /** What took it off the shelf last. */
-    private Leaving left() {
+    private Departure left() {
         return Stream.of(
-                        issues.stream().map(i -> new Leaving(i.at(), KitPlace.ISSUED, i.job())),
+                        issues.stream().map(i -> new Departure(i.at(), KitPlace.ISSUED, i.job())),
                         events.stream().flatMap(KitState::leaving),
                         counts.stream()
                                 .filter(count -> count.quantity().isZero())
-                                .map(c -> new Leaving(c.countedAt(), KitPlace.MISSING, null)))
+                                .map(c -> new Departure(c.countedAt(), KitPlace.MISSING, null)))
                 .flatMap(all -> all)
-                .max(Comparator.comparing(Leaving::at))
-                .orElse(new Leaving(received.kit().receivedAt(), KitPlace.EMPTY, null));
+                .max(Comparator.comparing(Departure::at))
+                .orElse(new Departure(received.kit().receivedAt(), KitPlace.EMPTY, null));
     }
 
-    private static Stream<Leaving> leaving(StockEvent event) {
+    private static Stream<Departure> leaving(StockEvent event) {
         if (event.part() != null) {
             return Stream.empty();
         }
         return switch (event.kind()) {
-            case RETURNED -> Stream.of(new Leaving(event.at(), KitPlace.RETURNED, null));
-            case SCRAPPED -> Stream.of(new Leaving(event.at(), KitPlace.SCRAPPED, null));
-            case SENT -> Stream.of(new Leaving(event.at(), KitPlace.SENT, event.otherSite()));
-            case SHORT -> Stream.of(new Leaving(event.at(), KitPlace.EMPTY, null));
+            case RETURNED -> Stream.of(new Departure(event.at(), KitPlace.RETURNED, null));
+            case SCRAPPED -> Stream.of(new Departure(event.at(), KitPlace.SCRAPPED, null));
+            case SENT -> Stream.of(new Departure(event.at(), KitPlace.SENT, event.otherSite()));
+            case SHORT -> Stream.of(new Departure(event.at(), KitPlace.EMPTY, null));
             case ARRIVED -> Stream.empty();
         };
     }
 
-    private record Leaving(Instant at, KitPlace place, @Nullable String where) {}
+    private record Departure(Instant at, KitPlace place, @Nullable String where) {}
 
     private static <T> Optional<T> last(List<T> facts) {
         return facts.isEmpty() ? Optional.empty() : Optional.of(facts.get(facts.size() - 1));

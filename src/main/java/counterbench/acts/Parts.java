@@ -89,6 +89,21 @@ public final class Parts {
         }
     }
 
+    /**
+     * One piece of a part.
+     *
+     * @throws Refused if it is measured, so that somebody must say how much it is
+     */
+    public Quantity onePiece(String part) {
+        if (unit(part).isMeasured()) {
+            throw new Refused(
+                    "part \"" + part + "\"",
+                    "it is measured in " + unit(part).word(),
+                    "say how much it is, such as 3.5");
+        }
+        return Quantity.ONE;
+    }
+
     private PartUnit unit(String part) {
         return units.getOrDefault(part, PartUnit.EACH);
     }

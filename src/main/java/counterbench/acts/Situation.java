@@ -9,6 +9,7 @@ import counterbench.stock.Ledger;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -151,6 +152,32 @@ public final class Situation {
                                         tag,
                                         directory.cores(),
                                         "record its removal: core remove"));
+    }
+
+    /** Every removed core of what is named, by tag. */
+    public List<CoreCase> cores() {
+        return components.stream()
+                .flatMap(c -> CoreCase.allOf(site, now, terms, c).stream())
+                .sorted(Comparator.comparing((CoreCase found) -> found.core().core()))
+                .toList();
+    }
+
+    /**
+     * The shipment of that name, with the cores on it.
+     *
+     * @throws Refused if there is none
+     */
+    public ShipmentState shipment(String shipment) {
+        return directory
+                .shipment(shipment)
+                .map(found -> ShipmentState.of(found, cores()))
+                .orElseThrow(
+                        () ->
+                                unknown(
+                                        "shipment",
+                                        shipment,
+                                        directory.shipments(),
+                                        "open it: shipment open"));
     }
 
     /** What lies loose in the store of a named part. */

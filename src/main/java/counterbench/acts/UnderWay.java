@@ -74,6 +74,11 @@ public final class UnderWay {
         return rest;
     }
 
+    /** All of it, the oldest first. */
+    public List<Sending> all() {
+        return open;
+    }
+
     /** Where a kit is on its way from. */
     public List<Sending> ofKit(String kit) {
         return open.stream().filter(sending -> kit.equals(sending.kit())).toList();

@@ -5,6 +5,7 @@ import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class StepText {
                     Map.entry("°C", "°F"),
                     Map.entry("°F", "°C"));
     private static final int LEAST_DIGITS = 4;
+    private static final int EXACT_DIGITS = 34;
     private static final MathContext SHOWN = new MathContext(9);
 
     private StepText() {}
@@ -57,7 +59,8 @@ public final class StepText {
         return String.join(", ", parts);
     }
 
-    private static Optional<String> limits(Step step) {
+    /** Between what its reading must lie, in both units; empty where it has no limits. */
+    public static Optional<String> limits(Step step) {
         BigDecimal low = step.limits().low();
         BigDecimal high = step.limits().high();
         if (low != null && high != null) {
@@ -67,6 +70,40 @@ public final class StepText {
             return Optional.of("at least " + inBoth(step, low));
         }
         return Optional.ofNullable(high).map(h -> "at most " + inBoth(step, h));
+    }
+
+    /**
+     * The same with the unit of an instrument first, in which the limits are rounded to the inside:
+     * what lies within them as they are shown lies within them.
+     */
+    public static Optional<String> limits(Step step, Unit shown) {
+        Optional<Unit> own = Optional.ofNullable(step.unit()).flatMap(Units::parse);
+        if (own.isEmpty() || own.get().equals(shown) || !own.get().comparesWith(shown)) {
+            return limits(step);
+        }
+        BigDecimal low = step.limits().low();
+        BigDecimal high = step.limits().high();
+        String inShown =
+                between(
+                        low == null ? null : inside(step, low, shown, RoundingMode.CEILING),
+                        high == null ? null : inside(step, high, shown, RoundingMode.FLOOR));
+        String stated = between(low == null ? null : plain(low), high == null ? null : plain(high));
+        return inShown.isEmpty()
+                ? Optional.empty()
+                : Optional.of(inShown + " " + shown + " (" + stated + " " + own.get() + ")");
+    }
+
+    private static String inside(Step step, BigDecimal value, Unit to, RoundingMode rounding) {
+        int digits = Math.max(LEAST_DIGITS, value.stripTrailingZeros().precision());
+        BigDecimal exact = unit(step, unitOf(step)).convert(value, unit(step, to), EXACT_DIGITS);
+        return plain(exact.round(new MathContext(digits, rounding)));
+    }
+
+    private static String between(@Nullable String low, @Nullable String high) {
+        if (low != null && high != null) {
+            return low + " to " + high;
+        }
+        return low != null ? "at least " + low : high == null ? "" : "at most " + high;
     }
 
     private static String range(Step step, BigDecimal low, BigDecimal high) {

@@ -1,6 +1,7 @@
 package counterbench.cores;
 
 import counterbench.shared.Address;
+import counterbench.shared.units.Weight;
 import java.time.Instant;
 import java.util.Comparator;
 import java.util.Objects;
@@ -11,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param core the core tag
  * @param quantity plugs fitted or removed, for {@code plugged} and {@code unplugged}
+ * @param weight what it weighs as it was packed, for {@code packed}
  */
 public record CoreEvent(
         Address address,
@@ -24,7 +26,8 @@ public record CoreEvent(
         @Nullable String packaging,
         @Nullable String shipment,
         @Nullable String reason,
-        @Nullable String by) {
+        @Nullable String by,
+        @Nullable Weight weight) {
     /**
      * How the facts of a core stand: by time; at one instant drain-ended, drain-begun, all others;
      * then by row.
@@ -39,6 +42,25 @@ public record CoreEvent(
         Objects.requireNonNull(core, "core");
         Objects.requireNonNull(kind, "kind");
         Objects.requireNonNull(at, "at");
+    }
+
+    /** A fact that tells no weight. */
+    public CoreEvent(
+            Address address,
+            String core,
+            Kind kind,
+            Instant at,
+            @Nullable String job,
+            @Nullable String serial,
+            @Nullable String part,
+            @Nullable Integer quantity,
+            @Nullable String packaging,
+            @Nullable String shipment,
+            @Nullable String reason,
+            @Nullable String by) {
+        this(
+                address, core, kind, at, job, serial, part, quantity, packaging, shipment, reason,
+                by, null);
     }
 
     /** A fact that only says what happened and when. */

@@ -5,6 +5,8 @@ import counterbench.campaign.CoreTerms;
 import counterbench.campaign.KitLine;
 import counterbench.campaign.Pack;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +31,15 @@ public record DueCores(Pack pack, Map<String, String> attributes) {
     /** How many cores the job must return, by the lines that are known to apply. */
     public int wanted() {
         return applying(pack.cores()).mapToInt(CoreTerms::quantity).sum();
+    }
+
+    /** The terms of each core that is wanted and not among these, by the lines known to apply. */
+    public List<CoreTerms> missing(Collection<CoreHistory> removed) {
+        List<CoreTerms> missing = new ArrayList<>();
+        applying(pack.cores())
+                .forEach(line -> missing.addAll(Collections.nCopies(line.quantity(), line)));
+        removed.forEach(core -> termsOf(core.part()).ifPresent(missing::remove));
+        return missing;
     }
 
     /** What the cores that the job must return are charged with, by the lines known to apply. */

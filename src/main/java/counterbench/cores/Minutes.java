@@ -1,6 +1,7 @@
 package counterbench.cores;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.Duration;
 
 /** Lengths of drain periods, exact, as messages write them. */
@@ -29,6 +30,11 @@ public final class Minutes {
     /** So many minutes as a length of time, cut to a billionth of a second. */
     public static Duration length(BigDecimal minutes) {
         return Duration.ofNanos(minutes.multiply(SECONDS).movePointRight(9).longValue());
+    }
+
+    /** A length of time in minutes, to three places. */
+    public static BigDecimal number(Duration length) {
+        return seconds(length).divide(SECONDS, 3, RoundingMode.HALF_EVEN);
     }
 
     private static BigDecimal seconds(Duration length) {

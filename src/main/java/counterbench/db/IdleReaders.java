@@ -10,11 +10,16 @@ import org.jspecify.annotations.Nullable;
  * A few connections that read before and will again: opening one takes longer than most reading.
  */
 final class IdleReaders {
-    private static final int MOST = 4;
     private static final int SECONDS_TO_ANSWER = 5;
 
+    private final int most;
     private final Deque<Connection> idle = new ArrayDeque<>();
     private boolean closed;
+
+    /** Keeps so many at most. */
+    IdleReaders(int most) {
+        this.most = most;
+    }
 
     /** One that still works, or null. */
     @Nullable Connection take() {
@@ -41,7 +46,7 @@ final class IdleReaders {
 
     /** Keeps one whose transaction has ended; false if there are enough, or it is broken. */
     synchronized boolean keep(Connection connection) {
-        if (closed || idle.size() == MOST || isClosed(connection)) {
+        if (closed || idle.size() == most || isClosed(connection)) {
             return false;
         }
         idle.addLast(connection);

@@ -5,15 +5,19 @@ import counterbench.shared.StoreUnusable;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jooq.DSLContext;
 import org.jooq.SQLDialect;
 import org.jooq.conf.ExecuteWithoutWhere;
 import org.jooq.conf.RenderQuotedNames;
 import org.jooq.conf.Settings;
 import org.jooq.impl.DSL;
+import org.jooq.impl.DefaultConfiguration;
+import org.jooq.impl.DefaultExecuteListenerProvider;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,6 +27,12 @@ import org.jspecify.annotations.Nullable;
 public final class Store implements AutoCloseable {
     private static final int TRIES_TO_OPEN = 50;
     private static final int BETWEEN_TRIES_MILLIS = 200;
+
+    /** One for each cursor of a component's rows, and one to look things up with. */
+    private static final int IDLE_READERS = 12;
+
+    /** A server has seats for so many only, and one connection there holds several cursors. */
+    private static final int IDLE_SERVED_READERS = 3;
 
     private final StoreAddress address;
     private final Settings settings =
@@ -34,7 +44,7 @@ public final class Store implements AutoCloseable {
                     .withExecuteLogging(false);
     private @Nullable Connection writer;
     private @Nullable Connection keeper;
-    private final IdleReaders readers = new IdleReaders();
+    private final IdleReaders readers;
     private boolean closed;
 
     static {
@@ -45,6 +55,7 @@ public final class Store implements AutoCloseable {
 
     private Store(StoreAddress address) {
         this.address = address;
+        this.readers = new IdleReaders(isEmbedded() ? IDLE_READERS : IDLE_SERVED_READERS);
     }
 
     /**
@@ -91,16 +102,26 @@ public final class Store implements AutoCloseable {
         }
     }
 
+    /** Makes a connection ready for use. */
+    @FunctionalInterface
+    private interface Preparing {
+        void prepare(Connection connection) throws SQLException;
+    }
+
+    private Connection newConnection() {
+        return newConnection(connection -> {});
+    }
+
     /**
      * Shells that open the embedded store at the same moment find each other's lock file half
-     * written, and try again.
+     * written, or still that of a shell that has just ended, and try again.
      */
-    private Connection newConnection() {
+    private Connection newConnection(Preparing preparing) {
         for (int tries = 1; ; tries++) {
             try {
-                return openConnection();
+                return openConnection(preparing);
             } catch (SQLException e) {
-                if (!isOpening(e) || tries == TRIES_TO_OPEN) {
+                if (!isChangingHands(e) || tries == TRIES_TO_OPEN) {
                     throw unusable(e);
                 }
                 pause();
@@ -108,10 +129,12 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private static boolean isOpening(SQLException e) {
+    private boolean isChangingHands(SQLException e) {
         String message = String.valueOf(e.getMessage());
-        return message.contains("Lock file recently modified")
-                || message.contains("Locked by another process");
+        return isEmbedded()
+                && (ConnectionBroken.of(e) != null
+                        || message.contains("Lock file recently modified")
+                        || message.contains("Locked by another process"));
     }
 
     private static void pause() {
@@ -123,15 +146,29 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    private Connection openConnection() throws SQLException {
-        return address.user().isEmpty()
-                ? DriverManager.getConnection(address.url())
-                : DriverManager.getConnection(address.url(), address.user(), address.password());
+    private Connection openConnection(Preparing preparing) throws SQLException {
+        Connection connection =
+                address.user().isEmpty()
+                        ? DriverManager.getConnection(address.url())
+                        : DriverManager.getConnection(
+                                address.url(), address.user(), address.password());
+        try {
+            preparing.prepare(connection);
+            return connection;
+        } catch (SQLException e) {
+            close(connection);
+            throw e;
+        }
     }
 
     /** jOOQ on a connection. */
     public DSLContext on(Connection connection) {
-        return DSL.using(connection, address.dialect(), settings);
+        return DSL.using(
+                new DefaultConfiguration()
+                        .set(connection)
+                        .set(address.dialect())
+                        .set(settings)
+                        .set(new DefaultExecuteListenerProvider(ConnectionBroken.told())));
     }
 
     /**
@@ -144,22 +181,22 @@ public final class Store implements AutoCloseable {
     }
 
     private Connection newReader() {
-        Connection connection = connect();
-        try {
-            connection.setAutoCommit(false);
-            connection.setTransactionIsolation(
-                    isEmbedded()
-                            ? Connection.TRANSACTION_READ_COMMITTED
-                            : Connection.TRANSACTION_REPEATABLE_READ);
-        } catch (SQLException e) {
-            close(connection);
-            throw unusable(e);
-        }
+        keepOpen();
+        return newConnection(this::forReading);
+    }
+
+    private void forReading(Connection connection) throws SQLException {
         if (isEmbedded()) {
             // Rows come as they are asked for; H2 would otherwise build whole results first.
-            on(connection).execute("set lazy_query_execution true");
+            try (Statement statement = connection.createStatement()) {
+                statement.execute("set lazy_query_execution true");
+            }
         }
-        return connection;
+        connection.setAutoCommit(false);
+        connection.setTransactionIsolation(
+                isEmbedded()
+                        ? Connection.TRANSACTION_READ_COMMITTED
+                        : Connection.TRANSACTION_REPEATABLE_READ);
     }
 
     /**
@@ -200,6 +237,15 @@ public final class Store implements AutoCloseable {
             return work.apply(on(connection));
         } finally {
             closeReader(connection);
+        }
+    }
+
+    /** Reads anew if the connection breaks meanwhile, where a failure would hide what was done. */
+    public <T> T again(Supplier<T> reading) {
+        try {
+            return reading.get();
+        } catch (ConnectionBroken e) {
+            return reading.get();
         }
     }
 
@@ -254,8 +300,8 @@ public final class Store implements AutoCloseable {
         try {
             Connection open = writer;
             if (open == null || !open.isValid(5)) {
-                open = connect();
-                open.setAutoCommit(false);
+                keepOpen();
+                open = newConnection(connection -> connection.setAutoCommit(false));
                 writer = open;
             }
             return open;
@@ -265,7 +311,10 @@ public final class Store implements AutoCloseable {
     }
 
     private StoreUnusable unusable(SQLException e) {
-        return new StoreUnusable("the store cannot be used: " + firstLine(e), e);
+        ConnectionBroken broken = ConnectionBroken.of(e);
+        return broken != null
+                ? broken
+                : new StoreUnusable("the store cannot be used: " + firstLine(e), e);
     }
 
     private static String firstLine(SQLException e) {

@@ -150,7 +150,9 @@ public enum FactKind {
             text("packaging"),
             text("shipment"),
             note("reason"),
-            text("by")),
+            text("by"),
+            decimal("weight"),
+            oneOf("weight_unit", "kg", "lb")),
     MOVES(
             facts("at"),
             required(
@@ -203,14 +205,16 @@ public enum FactKind {
             text("currency"),
             oneOf("kind", "claim", "core", "reversal")),
 
-    /** A site's name, zone, currency, patience and GS1 company prefix. */
+    /** A site's name, zone, currency, patience, GS1 company prefix and limit a shipment. */
     SITES(
             commands(),
             required(text("site"), text("name"), text("zone"), text("currency")),
             column(WHOLE, "job_days"),
             column(WHOLE, "acknowledgement_days"),
             column(WHOLE, "credit_days"),
-            text("company_prefix")),
+            text("company_prefix"),
+            decimal("shipment_limit"),
+            oneOf("shipment_limit_unit", "kg", "lb")),
     /** A campaign pack as it was loaded. */
     PACKS(
             commands(),

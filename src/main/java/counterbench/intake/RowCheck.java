@@ -26,7 +26,10 @@ public final class RowCheck {
             case JOBS -> new JobCheck(names).check(row, complaints);
             case ISSUES, USES -> HardwareCheck.check(row, names, complaints);
             case MARKS -> new MarkCheck(names).check(row, complaints);
-            case CORES -> CoreCheck.check(row, names, complaints);
+            case CORES -> {
+                CoreCheck.check(row, names, complaints);
+                checkWeight(row, complaints);
+            }
             case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
             case SHIPMENTS -> checkWeight(row, complaints);

@@ -6,6 +6,7 @@ import counterbench.shared.Problem;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shared.Visible;
+import counterbench.shared.units.Weight;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -24,6 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param currency a currency's code, such as {@code USD}
  * @param patience how long the site waits before it is reminded
  * @param companyPrefix the GS1 company prefix; null where it has none
+ * @param shipmentLimit the most that it lets a shipment weigh; null where it sets no limit
  */
 public record NewSite(
         String site,
@@ -31,14 +33,15 @@ public record NewSite(
         String zone,
         String currency,
         Site.Patience patience,
-        @Nullable String companyPrefix) {
+        @Nullable String companyPrefix,
+        @Nullable Weight shipmentLimit) {
     private static final Pattern SHORT = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._-]{0,39}");
     private static final int LONGEST_NAME = 200;
     private static final int LONGEST_PATIENCE = 3_650;
 
-    /** A site without a company prefix. */
+    /** A site without a company prefix and without a limit for shipments. */
     public NewSite(String site, String name, String zone, String currency, Site.Patience patience) {
-        this(site, name, zone, currency, patience, null);
+        this(site, name, zone, currency, patience, null, null);
     }
 
     /**
@@ -66,7 +69,8 @@ public record NewSite(
                 ZoneId.of(zone),
                 Currency.getInstance(currency),
                 patience,
-                companyPrefix);
+                companyPrefix,
+                shipmentLimit);
     }
 
     private Optional<Problem> shortNameProblem(Set<String> taken) {

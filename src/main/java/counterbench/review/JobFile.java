@@ -9,8 +9,10 @@ import counterbench.job.Job;
 import counterbench.procedure.Mark;
 import counterbench.stock.Issue;
 import counterbench.stock.Use;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -48,6 +50,23 @@ public record JobFile(
         claims = List.copyOf(claims);
         credits = List.copyOf(credits);
         sameVehicle = List.copyOf(sameVehicle);
+    }
+
+    /** The same with more facts of its cores. */
+    public JobFile with(Collection<CoreEvent> more) {
+        return new JobFile(
+                no,
+                name,
+                job,
+                issues,
+                uses,
+                marks,
+                Stream.concat(cores.stream(), more.stream()).toList(),
+                acknowledgements,
+                claims,
+                credits,
+                vehicle,
+                sameVehicle);
     }
 
     /** The same of a job that stands otherwise. */

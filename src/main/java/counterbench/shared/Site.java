@@ -1,5 +1,6 @@
 package counterbench.shared;
 
+import counterbench.shared.units.Weight;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param currency what its money is counted in
  * @param patience how long the site waits before it is reminded
  * @param companyPrefix the digits with which its GS1 numbers begin; null where it has none
+ * @param shipmentLimit the most that it lets a shipment weigh; null where it sets no limit
  */
 public record Site(
         int no,
@@ -28,7 +30,8 @@ public record Site(
         ZoneId zone,
         Currency currency,
         Patience patience,
-        @Nullable String companyPrefix) {
+        @Nullable String companyPrefix,
+        @Nullable Weight shipmentLimit) {
     public Site {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(name, "name");
@@ -44,6 +47,18 @@ public record Site(
     public Site(
             int no, String site, String name, ZoneId zone, Currency currency, Patience patience) {
         this(no, site, name, zone, currency, patience, null);
+    }
+
+    /** A site without a limit for shipments. */
+    public Site(
+            int no,
+            String site,
+            String name,
+            ZoneId zone,
+            Currency currency,
+            Patience patience,
+            @Nullable String companyPrefix) {
+        this(no, site, name, zone, currency, patience, companyPrefix, null);
     }
 
     /**

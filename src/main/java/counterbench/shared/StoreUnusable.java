@@ -1,7 +1,7 @@
 package counterbench.shared;
 
 /** Thrown where the store cannot be opened, read or written; says what a person can do about it. */
-public final class StoreUnusable extends RuntimeException {
+public class StoreUnusable extends RuntimeException {
     private static final long serialVersionUID = 1L;
 
     public StoreUnusable(String message, Throwable cause) {

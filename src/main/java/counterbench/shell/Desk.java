@@ -1,6 +1,7 @@
 package counterbench.shell;
 
 import counterbench.shared.Refused;
+import counterbench.shell.print.Paragraph;
 import java.io.PrintWriter;
 import org.jspecify.annotations.Nullable;
 import org.springframework.shell.core.InputReader;
@@ -37,6 +38,15 @@ public abstract class Desk implements InputReader {
 
     /** How many characters fit into a line; very many where nobody looks. */
     public abstract int width();
+
+    /** Writes a paragraph, broken between words where somebody looks at it. */
+    final void print(String text, PrintWriter to) {
+        if (isScreen()) {
+            Paragraph.lines(text, width()).forEach(to::println);
+        } else {
+            to.println(text);
+        }
+    }
 
     /**
      * A line that somebody types or scans.

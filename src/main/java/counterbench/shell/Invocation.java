@@ -9,7 +9,6 @@ import counterbench.shared.Refused;
 import counterbench.shared.Visible;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Format;
-import counterbench.shell.print.Paragraph;
 import counterbench.shell.print.Printer;
 import counterbench.shell.print.Rows;
 import java.io.PrintWriter;
@@ -80,24 +79,15 @@ public final class Invocation implements AutoCloseable {
     /** Writes a line of results, with hidden characters shown. */
     public void print(String line) {
         clearProgress();
-        write(line, desk.out());
+        desk.print(Visible.text(line), desk.out());
     }
 
     /** Says something to the person, which is no result. */
     public void tell(String line) {
         clearProgress();
         desk.out().flush();
-        write(line, desk.err());
+        desk.print(Visible.text(line), desk.err());
         desk.err().flush();
-    }
-
-    private void write(String line, PrintWriter to) {
-        String visible = Visible.text(line);
-        if (desk.isScreen()) {
-            Paragraph.lines(visible, desk.width()).forEach(to::println);
-        } else {
-            to.println(visible);
-        }
     }
 
     /** Rows in the format that the person chose. Close them when all are written. */

@@ -43,14 +43,14 @@ public final class LineParser implements CommandParser {
         String first = words.get(0);
         String two = String.join(" ", words.subList(0, Math.min(2, words.size())));
         List<String> under = commands.under(first).stream().map(BaseCommand::getName).toList();
+        boolean near = commands.near(two).isPresent();
         if (under.isEmpty()) {
-            return commands.unknown(commands.near(two).isPresent() ? two : first);
+            return commands.unknown(near ? two : first);
         }
-        String asked =
-                two.equals(first)
-                        ? "\"" + first + "\" alone is not a command"
-                        : commands.unknown(two);
-        return asked + "; there are " + String.join(", ", under);
+        String thereAre = "; there are " + String.join(", ", under);
+        return two.equals(first)
+                ? "\"" + first + "\" alone is not a command" + thereAre
+                : commands.unknown(two) + (near ? "" : thereAre);
     }
 
     /** One line being taken apart. */

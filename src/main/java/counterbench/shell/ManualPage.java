@@ -1,5 +1,6 @@
 package counterbench.shell;
 
+import counterbench.shell.print.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -7,6 +8,7 @@ import java.util.Locale;
 /** Writes a command's manual as the page that {@code help} shows. */
 public final class ManualPage {
     private static final int INDENT = 2;
+    private static final int WIDTH = 80;
 
     private ManualPage() {}
 
@@ -15,7 +17,7 @@ public final class ManualPage {
         List<String> lines = new ArrayList<>();
         lines.add(manual.name() + ": " + manual.purpose());
         lines.add("");
-        lines.add("  " + synopsis(manual));
+        lines.addAll(Paragraph.lines("  " + synopsis(manual), WIDTH));
         lines.add("");
         lines.addAll(columns(parameters(manual)));
         addExamples(manual, lines);

@@ -4,6 +4,7 @@ import counterbench.shared.NearMatch;
 import counterbench.shared.Quantity;
 import counterbench.shared.Visible;
 import counterbench.shared.WrittenTime;
+import counterbench.shared.units.Weight;
 import java.math.BigDecimal;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -34,6 +35,16 @@ public final class Readings {
 
     /** A quantity of a part, to three places. */
     public static final Reading<Quantity> QUANTITY = Readings::quantity;
+
+    /** A weight in kilograms or pounds. */
+    public static final Reading<Weight> WEIGHT =
+            text ->
+                    Weight.parse(text)
+                            .orElseThrow(
+                                    () ->
+                                            new Unreadable(
+                                                    "is not a weight above zero; write it as"
+                                                            + " \"16.2 kg\" or \"35.7 lb\""));
 
     /** A calendar day. */
     public static final Reading<LocalDate> DAY = Readings::day;

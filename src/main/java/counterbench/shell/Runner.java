@@ -93,7 +93,7 @@ public final class Runner {
         if (failure.status() == Status.INTERRUPTED && readerIsGone(desk)) {
             return Status.INTERRUPTED;
         }
-        failure.lines().forEach(desk.err()::println);
+        failure.lines().forEach(line -> desk.print(line, desk.err()));
         if (failure.status() == Status.USAGE) {
             desk.err().println(seeAlso(words));
         }

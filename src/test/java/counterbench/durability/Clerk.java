@@ -31,7 +31,7 @@ import java.util.Set;
  */
 final class Clerk {
     static final int KITS = 400;
-    static final int JOBS = 25;
+    static final int JOBS = 100;
     static final List<String> LOOSE = List.of("CC-901", "CC-902");
     private static final Person HAL = new Person("Hal", Set.of(Role.PARTS));
 

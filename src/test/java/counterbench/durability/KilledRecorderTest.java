@@ -9,6 +9,7 @@ import counterbench.journal.store.EntryReader;
 import counterbench.journal.store.Verification;
 import counterbench.people.store.JooqSites;
 import counterbench.shared.TestSites;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -17,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -32,6 +34,21 @@ class KilledRecorderTest {
     private static final int LONGEST_NANOS = 4_000_000;
 
     private final long seed = System.nanoTime();
+
+    @Test
+    void the_embedded_store_writes_over_nothing_of_the_last_week() {
+        try (Store store = TestStores.open(TestStores.H2.address())) {
+            String kept =
+                    store.read(
+                            sql ->
+                                    String.valueOf(
+                                            sql.fetchValue(
+                                                    "select setting_value from"
+                                                            + " information_schema.settings where"
+                                                            + " setting_name = 'RETENTION_TIME'")));
+            assertThat(Duration.ofMillis(Long.parseLong(kept))).isEqualTo(Duration.ofDays(7));
+        }
+    }
 
     @ParameterizedTest
     @EnumSource(TestStores.class)

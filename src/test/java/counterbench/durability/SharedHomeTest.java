@@ -1,8 +1,10 @@
 package counterbench.durability;
 
+import static counterbench.db.generated.Tables.SITE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import counterbench.db.ConnectionBroken;
 import counterbench.db.Store;
 import counterbench.db.StoreAddress;
 import counterbench.db.TestStores;
@@ -27,6 +29,8 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.awaitility.Awaitility;
+import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
@@ -73,6 +77,37 @@ class SharedHomeTest {
                 assertThat(found).isPresent();
             }
         }
+    }
+
+    @Test
+    void what_is_read_while_the_shell_that_serves_the_store_dies_says_so_and_is_read_again()
+            throws Exception {
+        try (VictimProcess victim = VictimProcess.start(address).go()) {
+            assertThat(victim.next()).isNotNull();
+            try (Store store = TestStores.open(address)) {
+                assertThatThrownBy(() -> store.read(sql -> sitesOnceDead(sql, victim)))
+                        .isInstanceOf(ConnectionBroken.class)
+                        .hasMessageContaining("enter the command again");
+                assertThat(sites(store)).isEqualTo(1);
+            }
+        }
+        try (VictimProcess victim = VictimProcess.start(address).go()) {
+            assertThat(victim.next()).isNotNull();
+            try (Store store = TestStores.open(address)) {
+                int sites = store.again(() -> store.read(sql -> sitesOnceDead(sql, victim)));
+                assertThat(sites).isEqualTo(1);
+            }
+        }
+    }
+
+    private static int sites(Store store) {
+        return store.read(sql -> sql.fetchCount(SITE));
+    }
+
+    private static int sitesOnceDead(DSLContext sql, VictimProcess victim) {
+        victim.close();
+        Awaitility.await().until(() -> !victim.isAlive());
+        return sql.fetchCount(SITE);
     }
 
     private static Entry recordHere(Store store, String job) {

@@ -34,6 +34,18 @@ final class VictimProcess implements AutoCloseable {
         return start(Clerk.class, address, String.valueOf(seed), String.valueOf(acts));
     }
 
+    /** Starts a bench, which does nothing before it is let go. */
+    static VictimProcess bench(StoreAddress address, String job) throws IOException {
+        return start(BenchVictim.class, address, job);
+    }
+
+    /** Types lines, all at once as a scanner's batch file comes. */
+    void type(List<String> lines) throws IOException {
+        String text = String.join("\n", lines) + "\n";
+        process.getOutputStream().write(text.getBytes(StandardCharsets.UTF_8));
+        process.getOutputStream().close();
+    }
+
     private static VictimProcess start(Class<?> main, StoreAddress address, String... more)
             throws IOException {
         List<String> line =
@@ -85,6 +97,10 @@ final class VictimProcess implements AutoCloseable {
         }
         process.waitFor();
         return rest;
+    }
+
+    boolean isAlive() {
+        return process.isAlive();
     }
 
     @Override

@@ -74,7 +74,7 @@ class CommandLineTest {
                     box show --format jsn            | --format "jsn" is not one of them; did you mean json? there are table, json, csv
                     version 1                        | "1" is one word too many; version takes none
                     box                              | "box" alone is not a command; there are box show, box take
-                    box tale K                       | there is no command "box tale"; did you mean box take?; there are box show, box take
+                    box tale K                       | there is no command "box tale"; did you mean box take?
                     bxo take                         | there is no command "bxo take"; did you mean box take?
                     verison                          | there is no command "verison"; did you mean version?
                     zebra                            | there is no command "zebra"

@@ -64,14 +64,23 @@ public final class Larkmere implements AutoCloseable {
 
     /** Two yards that are set up and have nothing yet. */
     public static Larkmere empty(TestStores kind) {
-        Larkmere larkmere = new Larkmere(kind.open());
+        return empty(kind.open());
+    }
+
+    private static Larkmere empty(Store store) {
+        Larkmere larkmere = new Larkmere(store);
         larkmere.store.run(sql -> List.of(NORTH, SOUTH).forEach(s -> JooqSites.add(sql, s)));
         return larkmere;
     }
 
     /** The same, with the packs and with people. */
     public static Larkmere withPacks(TestStores kind) {
-        Larkmere larkmere = empty(kind);
+        return withPacks(kind.open());
+    }
+
+    /** The same in a store that is open. */
+    public static Larkmere withPacks(Store store) {
+        Larkmere larkmere = empty(store);
         larkmere.loadPacks();
         larkmere.take("common", NORTH);
         return larkmere;
@@ -101,6 +110,11 @@ public final class Larkmere implements AutoCloseable {
         if (report.isRefused()) {
             throw new IllegalStateException(report.problems().toString());
         }
+    }
+
+    /** The yards of a store that has them already. */
+    public static Larkmere in(Store store) {
+        return new Larkmere(store);
     }
 
     /** The store. */

@@ -58,6 +58,29 @@ record Handled(Site site, CoreCase core, Stamp stamp) {
         }
     }
 
+    /**
+     * Refuses an act that ends what was done later.
+     *
+     * @param done what the act does to it
+     * @throws Refused if something on the rack was done to it later
+     */
+    void refuseBeforeLastAct(String done) {
+        history().events().stream()
+                .filter(event -> !event.kind().acknowledges())
+                .filter(event -> event.at().isAfter(stamp.at()))
+                .reduce((earlier, later) -> later)
+                .ifPresent(
+                        last -> {
+                            throw new Refused(
+                                    asked(),
+                                    "it was "
+                                            + last.kind().word()
+                                            + " later, at "
+                                            + site.wallTime(last.at()),
+                                    "say with --at when it was " + done);
+                        });
+    }
+
     /** A core that the return centre refused may be on the rack again. */
     private boolean cameBack() {
         return history()

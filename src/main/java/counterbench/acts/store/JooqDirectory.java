@@ -5,12 +5,15 @@ import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.MATCHES_FACT;
+import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
+import counterbench.acts.Shipment;
 import counterbench.acts.UnderWay;
 import counterbench.claims.draft.Rate;
 import counterbench.db.Store;
+import counterbench.facts.FactKind;
 import counterbench.journal.store.AllPosted;
 import counterbench.people.store.StaffBook;
 import counterbench.review.Settlements;
@@ -21,6 +24,7 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.jooq.Condition;
 
 /** The names in the store. One that was recorded and taken back is still a name to propose. */
 final class JooqDirectory implements Directory {
@@ -75,6 +79,27 @@ final class JooqDirectory implements Directory {
     @Override
     public List<KitListing> kitsOnShelf(String kitPart) {
         return new ShelfKits(store, site, now).list(Optional.of(kitPart));
+    }
+
+    @Override
+    public List<String> shipments() {
+        return store.read(
+                sql ->
+                        sql.selectDistinct(SHIPMENTS_FACT.SHIPMENT)
+                                .from(SHIPMENTS_FACT)
+                                .where(SHIPMENTS_FACT.SITE_NO.eq(siteNo))
+                                .fetch(SHIPMENTS_FACT.SHIPMENT));
+    }
+
+    @Override
+    public Optional<Shipment> shipment(String shipment) {
+        Condition named =
+                SHIPMENTS_FACT.SITE_NO.eq(siteNo).and(SHIPMENTS_FACT.SHIPMENT.eq(shipment));
+        return store.read(
+                sql ->
+                        KeyedRows.read(sql, new AllPosted(sql), FactKind.SHIPMENTS, named).stream()
+                                .map(found -> Shipment.of(found.row()))
+                                .findFirst());
     }
 
     @Override

@@ -11,7 +11,6 @@ import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.AllPosted;
 import java.time.Instant;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -21,7 +20,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import org.jooq.DSLContext;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A campaign's listed vehicles and which of them may still come: those that no site has done or
@@ -50,7 +48,11 @@ final class OpenVehicles {
             DSLContext sql, AllPosted posted, String campaign, Collection<KeyedRows.AtSite> jobs) {
         Map<String, Map<String, String>> open = new TreeMap<>();
         KeyedRows.read(sql, posted, FactKind.VEHICLES, VEHICLES_FACT.CAMPAIGN.eq(campaign))
-                .forEach(v -> open.put(vin(v.row()), attributes(v.row().text("attributes"))));
+                .forEach(
+                        v ->
+                                open.put(
+                                        vin(v.row()),
+                                        Vehicle.attributesOf(v.row().text("attributes"))));
         int listed = open.size();
         jobs.stream()
                 .map(KeyedRows.AtSite::row)
@@ -83,16 +85,6 @@ final class OpenVehicles {
 
     private static String vin(FactRow row) {
         return Vehicle.compared(Objects.requireNonNull(row.text("vin")));
-    }
-
-    private static Map<String, String> attributes(@Nullable String said) {
-        Map<String, String> attributes = new TreeMap<>();
-        if (said != null && !said.isEmpty()) {
-            Arrays.stream(said.split("; "))
-                    .map(item -> item.split("=", 2))
-                    .forEach(item -> attributes.put(item[0], item[1]));
-        }
-        return attributes;
     }
 
     CampaignNeed.Vehicles counts() {

@@ -1,12 +1,14 @@
 package counterbench.acts.store;
 
 import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.INSTRUMENTS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
 import static counterbench.db.generated.Tables.MOVES_FACT;
 import static counterbench.db.generated.Tables.PARTS_FACT;
+import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 import static counterbench.db.generated.Tables.SITE;
 
 import counterbench.campaign.KitLine;
@@ -144,6 +146,17 @@ public final class QuickNames {
     /** Core tags. */
     public List<String> cores() {
         return names(CORE_TAG, CORE_TAG.CORE, atSite(CORE_TAG.SITE_NO));
+    }
+
+    /** Instruments. */
+    public List<String> instruments() {
+        return names(
+                INSTRUMENTS_FACT, INSTRUMENTS_FACT.INSTRUMENT, atSite(INSTRUMENTS_FACT.SITE_NO));
+    }
+
+    /** Shipments. */
+    public List<String> shipments() {
+        return names(SHIPMENTS_FACT, SHIPMENTS_FACT.SHIPMENT, atSite(SHIPMENTS_FACT.SITE_NO));
     }
 
     /** Sites. */

@@ -1,5 +1,6 @@
 package counterbench.acts.store;
 
+import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KIT_LINK;
@@ -9,6 +10,7 @@ import counterbench.acts.Shelf;
 import counterbench.acts.Situation;
 import counterbench.db.OneByOne;
 import counterbench.db.Store;
+import counterbench.journal.store.EntryReader;
 import counterbench.review.Component;
 import counterbench.review.store.JobsOfParts;
 import counterbench.review.store.SiteScan;
@@ -36,7 +38,8 @@ public final class ReadSituation {
     }
 
     /** How things stand at a time, with all that is known. */
-    public Situation run(Site site, Instant now, Named named) {
+    public Situation run(Site site, Instant now, Named asked) {
+        Named named = asked.withCores(store.read(sql -> onShipments(sql, site, asked)));
         Set<Integer> jobNos = store.read(sql -> jobNos(sql, site, named));
         Set<Integer> ofParts =
                 store.read(sql -> JobsOfParts.touching(sql, site.no(), named.parts()));
@@ -45,6 +48,13 @@ public final class ReadSituation {
         try (SiteScan scan = SiteScan.ofJobs(store, site, now, all)) {
             return read(scan, now, named, all);
         }
+    }
+
+    /** How things stand now, with what other shells recorded by clocks that are ahead. */
+    public Situation latest(Site site, Instant now, Named named) {
+        Instant recorded =
+                store.read(sql -> EntryReader.latestRecording(sql, site.no())).orElse(now);
+        return run(site, recorded.isAfter(now) ? recorded : now, named);
     }
 
     private Situation read(SiteScan scan, Instant now, Named named, Set<Integer> jobNos) {
@@ -112,6 +122,19 @@ public final class ReadSituation {
         found.addAll(OneByOne.fetch(named.kits(), kit -> ofKit(sql, siteNo, kit)));
         found.addAll(OneByOne.fetch(named.cores(), core -> ofCore(sql, siteNo, core)));
         return found;
+    }
+
+    /** The tags that rows of cores bring together with a shipment. */
+    private static List<String> onShipments(DSLContext sql, Site site, Named named) {
+        return OneByOne.fetch(
+                named.shipments(),
+                shipment ->
+                        sql.selectDistinct(CORES_FACT.CORE)
+                                .from(CORES_FACT)
+                                .where(
+                                        CORES_FACT.SITE_NO.eq((short) site.no()),
+                                        CORES_FACT.SHIPMENT.eq(shipment))
+                                .fetch(CORES_FACT.CORE));
     }
 
     private static List<Integer> ofJob(DSLContext sql, short siteNo, String job) {

@@ -20,6 +20,8 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
 import org.jooq.DSLContext;
 
@@ -39,16 +41,22 @@ public final class RecordAct {
      * @param now the time at which it is recorded
      * @param kind the command
      * @param line the command as it was typed or scanned
+     * @param entry the identifier of the entry that the act makes
      */
-    public record By(Person person, Site site, Instant now, String kind, String line) {
+    public record By(Person person, Site site, Instant now, String kind, String line, UUID entry) {
         public By {
             Objects.requireNonNull(person, "person");
             Objects.requireNonNull(site, "site");
             Objects.requireNonNull(now, "now");
         }
 
+        /** One whose entry bears an identifier that nobody else makes. */
+        public By(Person person, Site site, Instant now, String kind, String line) {
+            this(person, site, now, kind, line, UUID.randomUUID());
+        }
+
         Draft draft() {
-            return Draft.of(site, now, person.name(), kind, line);
+            return new Draft(site, entry, now, person.name(), kind, line, null);
         }
     }
 
@@ -85,21 +93,34 @@ public final class RecordAct {
                             return found.decision().facts();
                         });
         Looked found = Objects.requireNonNull(looked.get());
-        Situation after = new ReadSituation(store).run(by.site(), found.asOf(), act.named());
+        Situation after = store.again(() -> situation(by.site(), found.asOf(), act));
         Decision decision = found.decision();
         return new Recorded(
-                entry, decision.facts(), decision.remarks(), found.before().raised(after), after);
+                entry,
+                decision.facts(),
+                decision.remarks(),
+                found.before().raised(after, act),
+                after);
+    }
+
+    /** The entry that an act made under an identifier, even if it was taken back since. */
+    public Optional<Entry> made(UUID entry) {
+        return store.read(sql -> EntryReader.byId(sql, entry));
     }
 
     private Looked look(DSLContext sql, By by, Act act) {
         JooqPeople.mustActAsOneOf(sql, by.person(), ImportRights.rolesFor(act.makes()), by.kind());
         Instant asOf = latest(sql, by);
-        Situation before = new ReadSituation(store).run(by.site(), asOf, act.named());
+        Situation before = situation(by.site(), asOf, act);
         Decision decision = act.decide(before);
         List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
         List<String> remarks = new ArrayList<>(decision.remarks());
         remarks.addAll(LateBooking.words(sql, by.site(), checked));
         return new Looked(Foresight.before(before), asOf, new Decision(checked, remarks));
+    }
+
+    private Situation situation(Site site, Instant asOf, Act act) {
+        return new ReadSituation(store).run(site, asOf, act.named());
     }
 
     /**

@@ -7,6 +7,7 @@ import counterbench.campaign.Vehicle;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.FactTable;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -42,7 +43,9 @@ final class LookupReferences {
                 "job_days",
                 "acknowledgement_days",
                 "credit_days",
-                "company_prefix");
+                "company_prefix",
+                "shipment_limit",
+                "shipment_limit_unit");
         checkRefs();
     }
 
@@ -74,6 +77,7 @@ final class LookupReferences {
         FactTable table = FactTable.of(FactKind.SITES);
         Site site = rows.site();
         Site.Patience patience = site.patience();
+        @Nullable Weight limit = site.shipmentLimit();
         List<@Nullable Object> held =
                 Arrays.asList(
                         site.site(),
@@ -83,7 +87,9 @@ final class LookupReferences {
                         (long) patience.jobDays(),
                         (long) patience.acknowledgementDays(),
                         (long) patience.creditDays(),
-                        site.companyPrefix());
+                        site.companyPrefix(),
+                        limit == null ? null : limit.amount(),
+                        limit == null ? null : limit.unit().symbol());
         List<Object> said = table.columns().stream().<Object>map(f -> row.get(f)).toList();
         if (!said.equals(held)) {
             note(table, row, "set the site up as " + said + ", and the store has " + held);

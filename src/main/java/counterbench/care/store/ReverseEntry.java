@@ -53,15 +53,17 @@ public final class ReverseEntry {
      *     other facts rest on it
      */
     public Entry run(ReversalRequest request, Site site, Person person, Instant now, String act) {
-        Draft draft =
-                new Draft(
-                        site,
-                        UUID.randomUUID(),
-                        now,
-                        person.name(),
-                        ENTRY_KIND,
-                        act,
-                        request.entry());
+        return run(request, site, person, now, act, UUID.randomUUID());
+    }
+
+    /**
+     * Records the reversal under an identifier of its own.
+     *
+     * @param id the identifier of the entry that it makes
+     */
+    public Entry run(
+            ReversalRequest request, Site site, Person person, Instant now, String act, UUID id) {
+        Draft draft = new Draft(site, id, now, person.name(), ENTRY_KIND, act, request.entry());
         return new JooqJournal(store)
                 .record(draft, sql -> new Decision(sql, site, request).facts(person, now));
     }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import org.jooq.DSLContext;
-import org.jooq.impl.DSL;
 
 /** Reads entries. */
 public final class EntryReader {
@@ -17,11 +16,12 @@ public final class EntryReader {
 
     /** The latest time at which anything was recorded at a site, whichever entry bears it. */
     public static Optional<Instant> latestRecording(DSLContext sql, int siteNo) {
-        return Optional.ofNullable(
-                sql.select(DSL.max(ENTRY.RECORDED_AT))
-                        .from(ENTRY)
-                        .where(ENTRY.SITE_NO.eq((short) siteNo))
-                        .fetchOne(DSL.max(ENTRY.RECORDED_AT)));
+        return sql.select(ENTRY.RECORDED_AT)
+                .from(ENTRY)
+                .where(ENTRY.SITE_NO.eq((short) siteNo))
+                .orderBy(ENTRY.SITE_NO.desc(), ENTRY.RECORDED_AT.desc())
+                .limit(1)
+                .fetchOptional(ENTRY.RECORDED_AT);
     }
 
     /** The entry that a client made under that identifier. */

@@ -4,6 +4,7 @@ import static counterbench.db.generated.Sequences.BATCH_NO;
 import static counterbench.db.generated.Tables.ENTRY;
 import static counterbench.db.generated.Tables.JOURNAL_HEAD;
 
+import counterbench.db.ConnectionBroken;
 import counterbench.db.Store;
 import counterbench.facts.FactRow;
 import counterbench.journal.Booking;
@@ -14,7 +15,6 @@ import counterbench.journal.Entry;
 import counterbench.journal.SealedMonths;
 import counterbench.journal.Sha256;
 import counterbench.shared.StoreUnusable;
-import java.sql.SQLException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -31,6 +31,9 @@ import org.jooq.exception.DataAccessException;
  * commits, all in one transaction; when this returns, the entry is on the disk.
  */
 public final class JooqJournal {
+    /** Shells that serve the embedded store may end one after another. */
+    private static final int TRIES = 5;
+
     private final Store store;
 
     public JooqJournal(Store store) {
@@ -47,18 +50,20 @@ public final class JooqJournal {
      * read still holds when it is written. A refusal thrown by it leaves nothing behind.
      */
     public Entry record(Draft draft, Function<DSLContext, List<FactRow>> decide) {
-        try {
-            return store.write(sql -> append(sql, draft, decide));
-        } catch (DataAccessException | StoreUnusable e) {
-            // The connection may have broken after the commit: the entry's own identifier tells.
-            Optional<Entry> written = store.read(sql -> EntryReader.byId(sql, draft.id()));
-            if (written.isPresent()) {
-                return written.get();
+        for (int tries = 1; ; tries++) {
+            try {
+                return store.write(sql -> append(sql, draft, decide));
+            } catch (DataAccessException | StoreUnusable e) {
+                // The connection may have broken after the commit: the entry's own identifier
+                // tells.
+                Optional<Entry> written = store.read(sql -> EntryReader.byId(sql, draft.id()));
+                if (written.isPresent()) {
+                    return written.get();
+                }
+                if (!(e instanceof ConnectionBroken) || tries == TRIES) {
+                    throw e;
+                }
             }
-            if (!isBroken(e)) {
-                throw e;
-            }
-            return store.write(sql -> append(sql, draft, decide));
         }
     }
 
@@ -68,14 +73,6 @@ public final class JooqJournal {
      */
     public static Entry recordIn(DSLContext sql, Draft draft, List<FactRow> rows) {
         return append(sql, draft, open -> rows);
-    }
-
-    private static boolean isBroken(RuntimeException e) {
-        String state =
-                e instanceof DataAccessException data
-                        ? data.sqlState()
-                        : e.getCause() instanceof SQLException sql ? sql.getSQLState() : null;
-        return state != null && (state.startsWith("08") || state.startsWith("9006"));
     }
 
     private static Entry append(

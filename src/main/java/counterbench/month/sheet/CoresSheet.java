@@ -9,13 +9,12 @@ import counterbench.cores.CoreHistory;
 import counterbench.cores.CoreState;
 import counterbench.cores.CoreStatus;
 import counterbench.cores.DueCores;
+import counterbench.cores.Minutes;
 import counterbench.cores.Placement;
 import counterbench.job.Job;
 import counterbench.review.JobCase;
 import counterbench.sheets.report.SpooledRows;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
@@ -27,8 +26,6 @@ import org.jspecify.annotations.Nullable;
  * stood at the end of the month.
  */
 final class CoresSheet {
-    private static final int SECONDS = 60;
-
     private final SiteMonth period;
     private final SpooledRows rows;
 
@@ -115,7 +112,7 @@ final class CoresSheet {
                         .with("removed_at", core.removedAt().orElse(null))
                         .with(
                                 "drain_minutes",
-                                core.drainPeriods().longest().map(CoresSheet::minutes).orElse(null))
+                                core.drainPeriods().longest().map(Minutes::number).orElse(null))
                         .with("plugs", core.plugs())
                         .with("packaging", core.lastPacked().map(CoreEvent::packaging).orElse(null))
                         .with("shipment", core.placement().map(Placement::shipment).orElse(null))
@@ -127,11 +124,5 @@ final class CoresSheet {
                         .with("at_risk", settled ? null : charge)
                         .with("credited", Credits.sum(paid, c -> true).orElse(null))
                         .values());
-    }
-
-    /** A length of time in minutes, to three places. */
-    static BigDecimal minutes(Duration length) {
-        return BigDecimal.valueOf(length.toSeconds())
-                .divide(BigDecimal.valueOf(SECONDS), 3, RoundingMode.HALF_EVEN);
     }
 }

@@ -10,6 +10,7 @@ import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreHistory;
 import counterbench.cores.DrainPeriod;
 import counterbench.cores.DueCores;
+import counterbench.cores.Minutes;
 import counterbench.job.Job;
 import counterbench.procedure.Calibration;
 import counterbench.procedure.Instrument;
@@ -141,7 +142,7 @@ final class EvidenceSheet {
                     row(drain.begun())
                             .with("core", core.core())
                             .with("instruction", "Drain the removed unit")
-                            .with("value", CoresSheet.minutes(drain.length()))
+                            .with("value", Minutes.number(drain.length()))
                             .with("unit", MINUTES)
                             .with("low", terms == null ? null : terms.drainMinutes())
                             .with("by", begun.map(CoreEvent::by).orElse(null))

@@ -7,12 +7,14 @@ import counterbench.db.generated.tables.records.SiteRecord;
 import counterbench.journal.Chain;
 import counterbench.shared.Problem;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import java.time.ZoneId;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
+import org.jspecify.annotations.Nullable;
 
 /** Sites in the store. */
 public final class JooqSites {
@@ -45,6 +47,7 @@ public final class JooqSites {
 
     /** Adds a site with an empty journal. */
     public static void add(DSLContext sql, Site site) {
+        @Nullable Weight limit = site.shipmentLimit();
         sql.insertInto(SITE)
                 .set(SITE.SITE_NO, (short) site.no())
                 .set(SITE.SITE_, site.site())
@@ -55,6 +58,8 @@ public final class JooqSites {
                 .set(SITE.ACKNOWLEDGEMENT_DAYS, site.patience().acknowledgementDays())
                 .set(SITE.CREDIT_DAYS, site.patience().creditDays())
                 .set(SITE.COMPANY_PREFIX, site.companyPrefix())
+                .set(SITE.SHIPMENT_LIMIT, limit == null ? null : limit.amount())
+                .set(SITE.SHIPMENT_LIMIT_UNIT, limit == null ? null : limit.unit().symbol())
                 .execute();
         sql.insertInto(JOURNAL_HEAD)
                 .set(JOURNAL_HEAD.SITE_NO, (short) site.no())
@@ -72,6 +77,7 @@ public final class JooqSites {
                 ZoneId.of(r.getZone()),
                 Currency.getInstance(r.getCurrency()),
                 new Site.Patience(r.getJobDays(), r.getAcknowledgementDays(), r.getCreditDays()),
-                r.getCompanyPrefix());
+                r.getCompanyPrefix(),
+                Weight.of(r.getShipmentLimit(), r.getShipmentLimitUnit()).orElse(null));
     }
 }

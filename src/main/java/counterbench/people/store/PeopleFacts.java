@@ -5,6 +5,7 @@ import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.people.Role;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.Collection;
@@ -17,6 +18,7 @@ final class PeopleFacts {
 
     static FactRow site(Site site) {
         Site.Patience patience = site.patience();
+        @Nullable Weight limit = site.shipmentLimit();
         return row(
                 FactKind.SITES,
                 site.site(),
@@ -26,7 +28,9 @@ final class PeopleFacts {
                 (long) patience.jobDays(),
                 (long) patience.acknowledgementDays(),
                 (long) patience.creditDays(),
-                site.companyPrefix());
+                site.companyPrefix(),
+                limit == null ? null : limit.amount(),
+                limit == null ? null : limit.unit().symbol());
     }
 
     static FactRow person(String name, Collection<Role> roles) {

@@ -1,14 +1,12 @@
 package counterbench.printing.pdf;
 
+import counterbench.home.WholeFile;
 import counterbench.printing.Document;
 import counterbench.printing.LabelSheet;
 import counterbench.printing.Printer;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
@@ -45,21 +43,9 @@ public final class PdfPrinter implements Printer {
             said.setTitle(title);
             said.setCreator(PROGRAM);
             drawing.draw(pdf);
-            save(pdf, file);
+            WholeFile.write(file, pdf::save);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
-        }
-    }
-
-    private static void save(PDDocument pdf, Path file) throws IOException {
-        Path part = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(part)) {
-                pdf.save(out);
-            }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
         }
     }
 }

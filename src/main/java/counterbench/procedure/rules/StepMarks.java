@@ -16,38 +16,38 @@ import java.util.TreeMap;
  *
  * @param all in order of time, then row; the last is the latest
  */
-record StepMarks(List<Mark> all) {
+public record StepMarks(List<Mark> all) {
     private static final Comparator<Mark> BY_TIME =
             Comparator.comparing(Mark::at).thenComparing(Mark::address);
 
-    StepMarks {
+    public StepMarks {
         all = all.stream().sorted(BY_TIME).toList();
     }
 
     /** When the step was first marked. */
-    Optional<Instant> first() {
+    public Optional<Instant> first() {
         return all.stream().map(Mark::at).findFirst();
     }
 
     /** The latest mark that bears a value. */
-    Optional<Mark> latestReading() {
+    public Optional<Mark> latestReading() {
         return latest(all.stream().filter(m -> m.value() != null).toList());
     }
 
     /** The latest mark that bears a length of time. */
-    Optional<Mark> latestWait() {
+    public Optional<Mark> latestWait() {
         return latest(all.stream().filter(m -> m.minutes() != null).toList());
     }
 
     /** The latest reading of each fastener. */
-    SortedMap<Integer, Mark> latestByFastener() {
+    public SortedMap<Integer, Mark> latestByFastener() {
         SortedMap<Integer, Mark> latest = new TreeMap<>();
         all.stream().filter(m -> m.value() != null).forEach(m -> latest.put(m.fastener(), m));
         return latest;
     }
 
     /** When all fasteners of a torque step had been read, or another step was first marked. */
-    Optional<Instant> firstComplete(Step step) {
+    public Optional<Instant> firstComplete(Step step) {
         if (step.kind() != StepKind.TORQUE) {
             return first();
         }

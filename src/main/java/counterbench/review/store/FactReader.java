@@ -9,6 +9,7 @@ import counterbench.procedure.Mark;
 import counterbench.review.Horizon;
 import counterbench.shared.Address;
 import counterbench.shared.Quantity;
+import counterbench.shared.units.Weight;
 import counterbench.stock.Count;
 import counterbench.stock.Issue;
 import counterbench.stock.Kit;
@@ -211,7 +212,8 @@ final class FactReader {
                         row.text("packaging"),
                         row.text("shipment"),
                         row.text("reason"),
-                        row.text("by")));
+                        row.text("by"),
+                        Weight.of(row.decimal("weight"), row.text("weight_unit")).orElse(null)));
     }
 
     private static CoreEvent.Kind coreKind(String said) {

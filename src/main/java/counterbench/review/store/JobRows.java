@@ -31,8 +31,8 @@ import org.jooq.Table;
 
 /**
  * The rows of a range of jobs, each table read once in the order of jobs and all of them side by
- * side, so that memory holds one job at a time. Each cursor has a connection of its own: of several
- * lazy results on one connection, H2 keeps only the last lazy.
+ * side, so that memory holds one job at a time. On the embedded store each cursor has a connection
+ * of its own: of several lazy results on one connection, H2 keeps only the last lazy.
  */
 final class JobRows implements AutoCloseable {
     private static final List<FactKind> IN_JOB_ORDER =
@@ -76,9 +76,10 @@ final class JobRows implements AutoCloseable {
 
     private ResultQuery<? extends Record> open(
             Function<DSLContext, ResultQuery<? extends Record>> query) {
-        Connection connection = store.connectToRead();
-        connections.add(connection);
-        return query.apply(store.on(connection));
+        if (connections.isEmpty() || store.isEmbedded()) {
+            connections.add(store.connectToRead());
+        }
+        return query.apply(store.on(connections.get(connections.size() - 1)));
     }
 
     private Condition inRange(Field<Long> key) {

@@ -70,6 +70,11 @@ public final class KeptReview {
         return refresh(site, now, n -> {}, pending).isPresent();
     }
 
+    /** Grows whenever what is kept changes. */
+    static long stamp(DSLContext sql, Site site) {
+        return ReviewHead.read(sql, site.no(), VERSION).stamp();
+    }
+
     /** Brings what is kept up to now; empty if another shell did so meanwhile. */
     private Optional<Long> refresh(Site site, Instant now, LongConsumer progress) {
         return refresh(site, now, progress, pending(site, now));

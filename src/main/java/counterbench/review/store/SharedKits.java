@@ -2,10 +2,13 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.KIT_LINK;
 
-import counterbench.db.OneByOne;
+import counterbench.db.generated.tables.KitLink;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Deque;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,30 +35,30 @@ final class SharedKits {
 
     /** Reads the kits that any of some jobs names and another job, too, and theirs, and so on. */
     static SharedKits of(DSLContext sql, int siteNo, Set<Integer> jobNos) {
-        Set<String> kits = new TreeSet<>();
-        Set<Integer> jobs = new TreeSet<>(jobNos);
-        int before;
-        do {
-            before = jobs.size();
-            kits.addAll(OneByOne.fetch(jobs, job -> kitsOf(sql, siteNo, job)));
-            jobs.addAll(OneByOne.fetch(kits, kit -> jobsOf(sql, siteNo, kit)));
-        } while (jobs.size() > before);
         SharedKits shared = new SharedKits();
-        shared.joinAll(OneByOne.fetch(kits, kit -> List.of(jobsOf(sql, siteNo, kit))));
+        Set<Integer> known = new HashSet<>(jobNos);
+        Deque<Integer> next = new ArrayDeque<>(jobNos);
+        while (!next.isEmpty()) {
+            int jobNo = next.remove();
+            List<Integer> others = sharersOf(sql, siteNo, jobNo);
+            if (!others.isEmpty()) {
+                others.stream().filter(known::add).forEach(next::add);
+                others.add(jobNo);
+                shared.join(others);
+            }
+        }
         return shared;
     }
 
-    private static List<String> kitsOf(DSLContext sql, int siteNo, int jobNo) {
-        return sql.select(KIT_LINK.KIT)
-                .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.JOB_NO.eq(jobNo))
-                .fetch(KIT_LINK.KIT);
-    }
-
-    private static List<Integer> jobsOf(DSLContext sql, int siteNo, String kit) {
+    /** The other jobs that name a kit which this one names. */
+    private static List<Integer> sharersOf(DSLContext sql, int siteNo, int jobNo) {
+        KitLink own = KIT_LINK.as("own");
         return sql.select(KIT_LINK.JOB_NO)
-                .from(KIT_LINK)
-                .where(KIT_LINK.SITE_NO.eq((short) siteNo), KIT_LINK.KIT.eq(kit))
+                .from(own)
+                .join(KIT_LINK)
+                .on(KIT_LINK.SITE_NO.eq(own.SITE_NO), KIT_LINK.KIT.eq(own.KIT))
+                .where(own.SITE_NO.eq((short) siteNo), own.JOB_NO.eq(jobNo))
+                .and(KIT_LINK.JOB_NO.ne(jobNo))
                 .fetch(KIT_LINK.JOB_NO);
     }
 

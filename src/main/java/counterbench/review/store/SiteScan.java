@@ -117,7 +117,7 @@ public final class SiteScan implements AutoCloseable {
     }
 
     /** Some shipments, whole. */
-    List<ShipmentFacts> shipments(Collection<String> shipments) {
+    public List<ShipmentFacts> shipments(Collection<String> shipments) {
         return shipmentReader.read(shipments);
     }
 

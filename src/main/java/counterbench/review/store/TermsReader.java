@@ -23,7 +23,6 @@ import counterbench.shared.Site;
 import counterbench.stock.Receipt;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -291,13 +290,10 @@ final class TermsReader {
 
     /** A vehicle as its row says. */
     static Vehicle vehicle(FactRow row) {
-        Map<String, String> attributes = new TreeMap<>();
-        String said = row.text("attributes");
-        if (said != null && !said.isEmpty()) {
-            Arrays.stream(said.split("; "))
-                    .map(item -> item.split("=", 2))
-                    .forEach(item -> attributes.put(item[0], item[1]));
-        }
-        return new Vehicle(text(row, "campaign"), text(row, "vin"), row.text("model"), attributes);
+        return new Vehicle(
+                text(row, "campaign"),
+                text(row, "vin"),
+                row.text("model"),
+                Vehicle.attributesOf(row.text("attributes")));
     }
 }

@@ -1,15 +1,13 @@
 package counterbench.sheets.poi;
 
+import counterbench.home.WholeFile;
 import counterbench.sheets.SheetLimits;
 import counterbench.sheets.report.Report;
 import counterbench.sheets.report.SheetLayout;
 import counterbench.sheets.report.WorkbookSink;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
@@ -40,7 +38,7 @@ public final class WorkbookWriter implements WorkbookSink {
         try (StreamedWorkbook workbook = new StreamedWorkbook()) {
             describe(workbook, report);
             fill(workbook, report);
-            save(workbook, file);
+            WholeFile.write(file, workbook::write);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -73,17 +71,5 @@ public final class WorkbookWriter implements WorkbookSink {
         said.getCoreProperties().setCreator(PROGRAM);
         said.getCoreProperties().setCreated(Optional.of(Date.from(report.madeAt())));
         said.getExtendedProperties().setApplication(PROGRAM);
-    }
-
-    private static void save(StreamedWorkbook workbook, Path file) throws IOException {
-        Path part = file.resolveSibling(file.getFileName() + ".part");
-        try {
-            try (OutputStream out = Files.newOutputStream(part)) {
-                workbook.write(out);
-            }
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
     }
 }

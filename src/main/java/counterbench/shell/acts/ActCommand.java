@@ -29,15 +29,26 @@ public abstract class ActCommand extends BaseCommand {
     private final Supplier<Store> store;
     private final SiteChoice sites;
 
+    /** Whether the act bears the time at which it happened. */
+    protected enum When {
+        TOLD,
+        NOT_KEPT
+    }
+
     /**
      * @param manual says what the command takes besides when, who and at which site
      */
     protected ActCommand(Manual manual, Supplier<Store> store, SiteChoice sites) {
+        this(manual, store, sites, When.TOLD);
+    }
+
+    /** One of which it may not be kept when it happened. */
+    protected ActCommand(Manual manual, Supplier<Store> store, SiteChoice sites, When when) {
         super(
-                manual.takes(
-                        AT,
-                        BY.completedBy(new LiveNames(store).people()),
-                        Options.SITE.completedBy(new LiveNames(store).sites())));
+                (when == When.TOLD ? manual.takes(AT) : manual)
+                        .takes(
+                                BY.completedBy(new LiveNames(store).people()),
+                                Options.SITE.completedBy(new LiveNames(store).sites())));
         this.store = store;
         this.sites = sites;
     }

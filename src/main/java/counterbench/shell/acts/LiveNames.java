@@ -1,5 +1,6 @@
 package counterbench.shell.acts;
 
+import counterbench.acts.store.BenchNames;
 import counterbench.acts.store.QuickNames;
 import counterbench.db.Store;
 import counterbench.people.Person;
@@ -22,6 +23,9 @@ import java.util.function.Supplier;
  */
 public final class LiveNames {
     private static final int MOST = 200;
+
+    /** Words on a line that names a job and a step, with the begun one. */
+    private static final int STEP_PLACE = 3;
 
     private final Supplier<Store> store;
 
@@ -72,6 +76,65 @@ public final class LiveNames {
     /** Core tags. */
     public Proposals cores() {
         return of(QuickNames::cores);
+    }
+
+    /** Parts that lie on the bench of the job that the line begins with. */
+    public Proposals partsOnBench() {
+        return ofJob(BenchNames::partsOnBench);
+    }
+
+    /** Parts that the job that the line begins with asks for, or has on its vehicle. */
+    public Proposals partsOfJob() {
+        return ofJob(BenchNames::parts);
+    }
+
+    /** Kits that were issued to the job that the line begins with. */
+    public Proposals kitsOfJob() {
+        return ofJob(BenchNames::kits);
+    }
+
+    /** Steps of the procedure of the job that the line begins with, the open ones first. */
+    public Proposals stepsOfJob() {
+        return ofJob(BenchNames::steps);
+    }
+
+    /** Fasteners of the step that the line names after its job. */
+    public Proposals fastenersOfStep() {
+        return guarded(
+                completing ->
+                        completing.words().size() < STEP_PLACE
+                                ? List.of()
+                                : benchNames(completing).fasteners(completing.words().get(1)));
+    }
+
+    /** Instruments. */
+    public Proposals instruments() {
+        return of(QuickNames::instruments);
+    }
+
+    private Proposals ofJob(Function<BenchNames, List<String>> names) {
+        return guarded(
+                completing ->
+                        names.apply(benchNames(completing)).stream()
+                                .filter(name -> name.startsWith(completing.begun()))
+                                .limit(MOST)
+                                .toList());
+    }
+
+    private BenchNames benchNames(Completing completing) {
+        Optional<String> named = site(completing);
+        Site site =
+                new StaffBook(store.get())
+                        .sites().stream()
+                                .filter(s -> named.isEmpty() || named.get().equals(s.site()))
+                                .findFirst()
+                                .orElseThrow();
+        return new BenchNames(store.get(), site, completing.words().get(0));
+    }
+
+    /** Shipments. */
+    public Proposals shipments() {
+        return of(QuickNames::shipments);
     }
 
     /** Sites. */

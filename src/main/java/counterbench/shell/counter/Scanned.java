@@ -14,9 +14,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** What somebody typed or scanned: a name, or the text of a label. */
-final class Scanned {
+public final class Scanned {
     /** A label's text may hold separators that are control characters. */
-    static final Reading<String> TEXT =
+    public static final Reading<String> TEXT =
             text -> {
                 if (text.isBlank()) {
                     throw new Unreadable("is empty; type the name or scan the label");
@@ -40,7 +40,7 @@ final class Scanned {
     }
 
     /** The serial of a kit. */
-    static String kit(Invocation in, Site site, String text) {
+    public static String kit(Invocation in, Site site, String text) {
         Scan scan = of(in, site, text);
         return scan instanceof Scan.Kit kit ? kit.serial() : plain(scan, text, "kit");
     }
@@ -63,7 +63,7 @@ final class Scanned {
     }
 
     /** The part number of loose parts. */
-    static String part(Invocation in, Site site, String text) {
+    public static String part(Invocation in, Site site, String text) {
         Scan scan = of(in, site, text);
         if (scan instanceof Scan.Part part) {
             return part.goods()
@@ -79,7 +79,7 @@ final class Scanned {
     }
 
     /** The name of a job. */
-    static String job(Invocation in, Site site, String text) {
+    public static String job(Invocation in, Site site, String text) {
         Scan scan = of(in, site, text);
         return scan instanceof Scan.Job job ? job.job() : plain(scan, text, "job");
     }
@@ -92,7 +92,7 @@ final class Scanned {
     }
 
     /** The lot on a part's label, if it is one and says so. */
-    private static Optional<String> lot(Invocation in, Site site, String text) {
+    public static Optional<String> lot(Invocation in, Site site, String text) {
         return of(in, site, text) instanceof Scan.Part part
                 ? Optional.ofNullable(part.goods().lot())
                 : Optional.empty();

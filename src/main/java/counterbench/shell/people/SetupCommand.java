@@ -9,6 +9,7 @@ import counterbench.people.store.SetUpStore;
 import counterbench.people.store.StaffBook;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
@@ -56,13 +57,25 @@ public final class SetupCommand extends BaseCommand {
                     Readings.TEXT,
                     "its GS1 company prefix, with which shipments are numbered");
 
+    private static final Option<Weight> SHIPMENT_LIMIT =
+            Option.of(
+                    "shipment-limit",
+                    "WEIGHT",
+                    Readings.WEIGHT,
+                    "the most that a shipment may weigh, such as \"30 kg\"");
+
     private final Supplier<Store> store;
 
     public SetupCommand(Supplier<Store> store) {
         super(
                 Manual.of("setup", Group.LEAD, "Set up the store, or a further site in it")
                         .takes(SITE, NAME, ZONE, CURRENCY, LEAD)
-                        .takes(JOB_DAYS, ACKNOWLEDGEMENT_DAYS, CREDIT_DAYS, COMPANY_PREFIX)
+                        .takes(
+                                JOB_DAYS,
+                                ACKNOWLEDGEMENT_DAYS,
+                                CREDIT_DAYS,
+                                COMPANY_PREFIX,
+                                SHIPMENT_LIMIT)
                         .example(
                                 "setup --site NORTH --name \"North garage\" --zone America/Chicago"
                                         + " --currency USD --lead \"Ada\"")
@@ -139,7 +152,8 @@ public final class SetupCommand extends BaseCommand {
                         days(in.find(JOB_DAYS), usual.jobDays()),
                         days(in.find(ACKNOWLEDGEMENT_DAYS), usual.acknowledgementDays()),
                         days(in.find(CREDIT_DAYS), usual.creditDays())),
-                in.find(COMPANY_PREFIX).orElse(null));
+                in.find(COMPANY_PREFIX).orElse(null),
+                in.find(SHIPMENT_LIMIT).orElse(null));
     }
 
     /** Numbers beyond all bounds stay beyond the bounds that are checked. */

@@ -19,7 +19,7 @@ import java.util.function.Supplier;
 /** Record that a unit was taken off a vehicle. */
 public final class CoreRemoveCommand extends ActCommand {
     private static final Argument<String> TAG =
-            Argument.of("TAG", Readings.TEXT, "the tag that hangs on it");
+            Argument.of("TAG", RackOptions.CORE, "the tag that hangs on it");
     private static final Option<String> JOB =
             Option.of("job", "JOB", Readings.TEXT, "the job that it was removed on").asRequired();
     private static final Option<String> SERIAL =

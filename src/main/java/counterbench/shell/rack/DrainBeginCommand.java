@@ -9,23 +9,21 @@ import counterbench.acts.store.RecordAct;
 import counterbench.cores.Minutes;
 import counterbench.db.Store;
 import counterbench.shared.Site;
-import counterbench.shell.Argument;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
-import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
+import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
 
 /** Record that a core stands open to drain. */
 public final class DrainBeginCommand extends ActCommand {
-    private static final Argument<String> TAG = Argument.of("TAG", Readings.TEXT, "the core's tag");
 
     public DrainBeginCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("drain begin", Group.CORE_RACK, "Record that a core stands open to drain")
-                        .takes(TAG)
+                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()))
                         .example("drain begin NC-0076")
                         .example("drain begin NC-0076 --at \"2026-04-10 11:50\"")
                         .note(
@@ -38,14 +36,14 @@ public final class DrainBeginCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        return new BeginDrain(in.get(TAG), stamp);
+        return new BeginDrain(in.get(RackOptions.TAG), stamp);
     }
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
         Situation after = recorded.after();
-        CoreCase core = after.core(in.get(TAG));
-        String drains = "core " + in.get(TAG) + " drains";
+        CoreCase core = after.core(in.get(RackOptions.TAG));
+        String drains = "core " + in.get(RackOptions.TAG) + " drains";
         return core.drainOver(after.now())
                 .map(over -> drains + " until " + after.site().wallTime(over) + required(core))
                 .orElse(drains);

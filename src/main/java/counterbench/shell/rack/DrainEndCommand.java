@@ -7,23 +7,21 @@ import counterbench.acts.store.RecordAct;
 import counterbench.cores.Minutes;
 import counterbench.db.Store;
 import counterbench.shared.Site;
-import counterbench.shell.Argument;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
-import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
+import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
 
 /** Record that a drain is over. */
 public final class DrainEndCommand extends ActCommand {
-    private static final Argument<String> TAG = Argument.of("TAG", Readings.TEXT, "the core's tag");
 
     public DrainEndCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("drain end", Group.CORE_RACK, "Record that a drain is over")
-                        .takes(TAG)
+                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()))
                         .example("drain end NC-0076")
                         .note(
                                 "One that was too short is recorded as it was: unplug, drain again, plug."),
@@ -33,13 +31,13 @@ public final class DrainEndCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        return new EndDrain(in.get(TAG), stamp);
+        return new EndDrain(in.get(RackOptions.TAG), stamp);
     }
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
         return recorded.after()
-                .core(in.get(TAG))
+                .core(in.get(RackOptions.TAG))
                 .core()
                 .drainPeriods()
                 .longest()
@@ -48,6 +46,6 @@ public final class DrainEndCommand extends ActCommand {
     }
 
     private static String ended(Invocation in) {
-        return "drain of core " + in.get(TAG) + " ended";
+        return "drain of core " + in.get(RackOptions.TAG) + " ended";
     }
 }

@@ -14,11 +14,11 @@ import counterbench.shell.Manual;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
+import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
 
 /** Record that plugs were put into a core. */
 public final class PlugCommand extends ActCommand {
-    private static final Argument<String> TAG = Argument.of("TAG", Readings.TEXT, "the core's tag");
     private static final Argument<Long> QUANTITY =
             Argument.of(
                             "QUANTITY",
@@ -29,7 +29,7 @@ public final class PlugCommand extends ActCommand {
     public PlugCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("plug", Group.CORE_RACK, "Record that plugs were put into a core")
-                        .takes(TAG, QUANTITY)
+                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()), QUANTITY)
                         .example("plug NC-0076")
                         .example("plug NC-0076 2")
                         .note(
@@ -40,12 +40,15 @@ public final class PlugCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        return new PlugCore(in.get(TAG), in.find(QUANTITY).orElse(null), stamp);
+        return new PlugCore(in.get(RackOptions.TAG), in.find(QUANTITY).orElse(null), stamp);
     }
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
-        return "core " + in.get(TAG) + " plugged, " + plugs(recorded.after().core(in.get(TAG)));
+        return "core "
+                + in.get(RackOptions.TAG)
+                + " plugged, "
+                + plugs(recorded.after().core(in.get(RackOptions.TAG)));
     }
 
     /** How many of its plugs are in a core. */

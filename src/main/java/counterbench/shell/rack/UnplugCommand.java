@@ -13,11 +13,11 @@ import counterbench.shell.Manual;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
+import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
 
 /** Record that plugs were taken out of a core. */
 public final class UnplugCommand extends ActCommand {
-    private static final Argument<String> TAG = Argument.of("TAG", Readings.TEXT, "the core's tag");
     private static final Argument<Long> QUANTITY =
             Argument.of("QUANTITY", Readings.WHOLE_NUMBER, "how many; all unless said")
                     .asOptional();
@@ -25,7 +25,7 @@ public final class UnplugCommand extends ActCommand {
     public UnplugCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("unplug", Group.CORE_RACK, "Record that plugs were taken out of a core")
-                        .takes(TAG, QUANTITY)
+                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()), QUANTITY)
                         .example("unplug NC-0076")
                         .example("unplug NC-0076 1")
                         .note(
@@ -37,14 +37,14 @@ public final class UnplugCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        return new UnplugCore(in.get(TAG), in.find(QUANTITY).orElse(null), stamp);
+        return new UnplugCore(in.get(RackOptions.TAG), in.find(QUANTITY).orElse(null), stamp);
     }
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
         return "core "
-                + in.get(TAG)
+                + in.get(RackOptions.TAG)
                 + " unplugged, "
-                + PlugCommand.plugs(recorded.after().core(in.get(TAG)));
+                + PlugCommand.plugs(recorded.after().core(in.get(RackOptions.TAG)));
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The prompt of somebody who is signed in: the site, who sits here, and how many findings of
@@ -23,6 +24,7 @@ public final class StopsPrompt implements PromptText {
     private final Session session;
     private final Supplier<Store> store;
     private final InstantSource clock;
+    private @Nullable OpenStops openStops;
 
     public StopsPrompt(Session session, Supplier<Store> store, InstantSource clock) {
         this.session = session;
@@ -53,10 +55,16 @@ public final class StopsPrompt implements PromptText {
     }
 
     private String stops(Site site) {
-        OptionalInt open = new OpenStops(store.get()).count(site, clock.instant());
+        OptionalInt open = openStops().count(site, clock.instant());
         if (open.isEmpty()) {
             return ", ? stop";
         }
         return open.getAsInt() == 0 ? "" : ", " + open.getAsInt() + " stop";
+    }
+
+    private OpenStops openStops() {
+        OpenStops kept = openStops == null ? new OpenStops(store.get()) : openStops;
+        openStops = kept;
+        return kept;
     }
 }

@@ -10,6 +10,7 @@ import counterbench.db.TestStores;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.facts.TestRows;
+import counterbench.journal.Chain;
 import counterbench.journal.Draft;
 import counterbench.journal.store.JooqJournal;
 import counterbench.journal.store.Verification;
@@ -196,11 +197,19 @@ class BackupTest {
         assertThat(north(result).broken()).isEmpty();
     }
 
+    /** In plain SQL, since the program writes sites as they are now. */
     private static void fillOld(Store store) {
         store.run(
-                sql ->
-                        counterbench.people.store.JooqSites.add(
-                                sql, counterbench.shared.TestSites.NORTH));
+                sql -> {
+                    sql.execute(
+                            "insert into site (site_no, site, name, zone, currency, job_days,"
+                                    + " acknowledgement_days, credit_days) values (1, 'NORTH',"
+                                    + " 'North garage', 'America/Chicago', 'USD', 14, 21, 45)");
+                    sql.execute(
+                            "insert into journal_head (site_no, last_number, last_hash,"
+                                    + " next_job_no) values (1, 0, ?, 1)",
+                            Chain.START);
+                });
     }
 
     @ParameterizedTest

@@ -165,13 +165,15 @@ class UnitsTest {
                 "fl oz|fl. oz.",
                 "g|G",
                 "oz|OZ",
+                "kg|KG",
+                "lb|lbs",
             })
     void a_usual_spelling_is_known(String symbol, String spelling) {
         assertThat(Units.parse(spelling)).map(Unit::symbol).contains(symbol);
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", " ", "-", "furlong", "mV", "MPa", "Nm²", "lb", "ft"})
+    @ValueSource(strings = {"", " ", "-", "furlong", "mV", "MPa", "Nm²", "lbf", "ft"})
     void another_spelling_is_not(String spelling) {
         assertThat(Units.parse(spelling)).isEmpty();
     }

@@ -1,0 +1,82 @@
+package counterbench.acts.rack;
+
+import counterbench.acts.Act;
+import counterbench.acts.Decision;
+import counterbench.acts.Named;
+import counterbench.acts.ShipmentState;
+import counterbench.acts.Situation;
+import counterbench.acts.Stamp;
+import counterbench.cores.CoreEvent;
+import counterbench.cores.Placement;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.shared.Refused;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Puts cores onto a shipment that has not left. What stands against a core is said, and shipping is
+ * the gate.
+ */
+public record AddToShipment(String shipment, List<String> tags, Stamp stamp) implements Act {
+    public AddToShipment {
+        tags = tags.stream().distinct().toList();
+    }
+
+    @Override
+    public FactKind makes() {
+        return FactKind.CORES;
+    }
+
+    @Override
+    public Named named() {
+        return Named.NOTHING.withShipment(shipment).withCores(tags);
+    }
+
+    @Override
+    public Decision decide(Situation situation) {
+        ShipmentState to = situation.shipment(shipment);
+        OnShipment.refuseAfterLeaving(to, situation.site());
+        List<FactRow> rows = new ArrayList<>();
+        for (String tag : tags) {
+            Handled core = Handled.of(tag, situation, stamp);
+            refuseWhereItIs(core);
+            rows.add(core.row(CoreEvent.Kind.ADDED).with("shipment", shipment));
+        }
+        return new Decision(rows, remarks(situation));
+    }
+
+    private void refuseWhereItIs(Handled core) {
+        boolean left = core.history().firstShipped().isPresent();
+        core.history()
+                .placement()
+                .map(Placement::shipment)
+                .filter(on -> on.equals(shipment) || !left)
+                .ifPresent(
+                        on -> {
+                            throw new Refused(
+                                    core.asked() + " onto shipment " + shipment,
+                                    "it is on " + (on.equals(shipment) ? "it already" : on),
+                                    on.equals(shipment)
+                                            ? "nothing is left to do"
+                                            : "take it off there first: shipment take-off "
+                                                    + on
+                                                    + " "
+                                                    + core.tag());
+                        });
+    }
+
+    private List<String> remarks(Situation situation) {
+        List<String> remarks = new ArrayList<>();
+        for (String tag : tags) {
+            Handled core = Handled.of(tag, situation, stamp);
+            if (core.history().lastPacked().isEmpty()) {
+                remarks.add(
+                        "core " + tag + " is not packed yet: pack " + tag + " --packaging TEXT");
+            }
+        }
+        ShipGate.objections(situation, shipment, tags, stamp)
+                .forEach(objection -> remarks.add("may not be shipped: " + objection.words()));
+        return remarks;
+    }
+}

@@ -1,0 +1,43 @@
+package counterbench.acts.scan;
+
+import counterbench.acts.Situation;
+import counterbench.acts.bench.FitState;
+import counterbench.acts.bench.Progress;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.stock.Use;
+import java.util.List;
+import java.util.Objects;
+
+/** How an act of the loop is acknowledged once it is recorded. */
+public final class Acknowledged {
+    private Acknowledged() {}
+
+    /**
+     * The words.
+     *
+     * @param told what the act was
+     * @param facts what it recorded
+     * @param after how things stand now
+     */
+    public static String words(String told, List<FactRow> facts, String job, Situation after) {
+        FactRow first = facts.get(0);
+        if (first.kind() == FactKind.MARKS) {
+            return told + read(Objects.requireNonNull(first.text("step")), facts, job, after);
+        }
+        boolean ofVehicle =
+                first.kind() == FactKind.USES
+                        && !Use.Condition.ON_CORE.word().equals(first.text("condition"));
+        return ofVehicle
+                ? told + onVehicle(Objects.requireNonNull(first.text("part")), job, after)
+                : told;
+    }
+
+    private static String read(String step, List<FactRow> facts, String job, Situation after) {
+        return Progress.of(after.job(job)).step(step).map(s -> s.told(facts)).orElse("");
+    }
+
+    private static String onVehicle(String part, String job, Situation after) {
+        return FitState.told(after.job(job), after.now(), part);
+    }
+}

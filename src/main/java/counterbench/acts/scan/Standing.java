@@ -1,0 +1,140 @@
+package counterbench.acts.scan;
+
+import counterbench.acts.CoreCase;
+import counterbench.acts.bench.FitState;
+import counterbench.acts.bench.StepProgress;
+import counterbench.campaign.Pack;
+import counterbench.campaign.Step;
+import counterbench.campaign.StepKind;
+import counterbench.campaign.StepText;
+import counterbench.shared.units.Units;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Where a job stands: the line that a person's eyes rest on, and at length. */
+public final class Standing {
+    private static final String MAKER =
+            "The maker's own procedure, local codes and licensed practice come first.";
+    private static final String CUT = "…";
+    private static final int LEAST_WORDS = 12;
+
+    private final Bench bench;
+
+    public Standing(Bench bench) {
+        this.bench = bench;
+    }
+
+    /**
+     * The next step with its value, and what is still to fit; in one line, of which first the words
+     * of the step give way, then the list of parts.
+     */
+    public String line(int width) {
+        String begin = bench.current().map(this::asked).orElseGet(this::ended);
+        List<String> parts = toFit();
+        String fit = parts.isEmpty() ? "" : " | fit " + String.join(", ", parts);
+        if (begin.length() + fit.length() > width) {
+            fit = " | " + parts.size() + (parts.size() == 1 ? " part" : " parts") + " to fit";
+            fit = parts.isEmpty() || begin.length() + fit.length() > width ? "" : fit;
+        }
+        String what = bench.current().map(step -> ", " + step.step().what()).orElse("");
+        int room = width - begin.length() - fit.length();
+        if (what.length() > room) {
+            what = room > LEAST_WORDS ? what.substring(0, room - 1) + CUT : "";
+        }
+        return begin + what + fit;
+    }
+
+    private String ended() {
+        return bench.job().job().isOpen()
+                ? "all steps are marked; done completes job " + bench.name()
+                : "job " + bench.name() + " has ended; undo takes your own act back, quit leaves";
+    }
+
+    private String asked(StepProgress progress) {
+        Step step = progress.step();
+        List<String> parts = new ArrayList<>();
+        if (step.kind() == StepKind.WAIT && step.minutes() != null) {
+            parts.add("at least " + step.minutes().stripTrailingZeros().toPlainString() + " min");
+        }
+        limits(step).ifPresent(parts::add);
+        if (step.riseFrom() != null) {
+            parts.add("above step " + step.riseFrom());
+        }
+        bench.instrumentFor(step).ifPresent(i -> parts.add("with " + i.instrument()));
+        String values = parts.isEmpty() ? "" : ": " + String.join(" ", parts);
+        return step.id() + fastener(progress) + values;
+    }
+
+    private Optional<String> limits(Step step) {
+        return bench.instrumentFor(step)
+                .flatMap(instrument -> Units.parse(instrument.unit()))
+                .flatMap(unit -> StepText.limits(step, unit))
+                .or(() -> StepText.limits(step));
+    }
+
+    private String fastener(StepProgress progress) {
+        int all = progress.step().fasteners();
+        if (all == 1) {
+            return "";
+        }
+        int next =
+                bench.mind()
+                        .focused()
+                        .filter(Mind.Focus::again)
+                        .map(Mind.Focus::fastener)
+                        .orElseGet(() -> progress.nextFastener().orElse(all));
+        return " " + next + "/" + all;
+    }
+
+    private List<String> toFit() {
+        return FitState.of(bench.job(), bench.situation().now()).stream()
+                .filter(state -> state.missing().isPositive() && bench.job().job().isOpen())
+                .map(FitState::words)
+                .toList();
+    }
+
+    /** Cautions, to be read before the work. */
+    public List<String> cautions() {
+        List<String> lines = new ArrayList<>();
+        bench.job().pack().map(Pack::cautions).ifPresent(lines::addAll);
+        lines.add(MAKER);
+        return lines.stream().map(line -> "caution: " + line).toList();
+    }
+
+    /** Whether the cautions concern what is done next. */
+    public boolean isBeforeWork() {
+        return bench.current().filter(s -> s.step().kind() == StepKind.SAFETY).isPresent();
+    }
+
+    /** How the job stands at length: marked steps, the bench, cores, and what is open. */
+    public List<String> atLength() {
+        List<String> lines = new ArrayList<>();
+        lines.add(
+                "job "
+                        + bench.name()
+                        + ", campaign "
+                        + bench.job().job().campaign()
+                        + ", vehicle "
+                        + bench.job().job().vin());
+        bench.progress().steps().stream()
+                .filter(step -> !step.latest().isEmpty())
+                .map(step -> "marked " + step.step().id() + after(step.read()))
+                .forEach(lines::add);
+        lines.add("on the bench: " + orNothing(Turn.words(bench.job().onBench())));
+        bench.job().cores().stream()
+                .flatMap(core -> bench.situation().findCore(core.core()).stream())
+                .map((CoreCase core) -> Cores.state(bench.situation().site(), core))
+                .forEach(lines::add);
+        Turn.missing(bench).forEach(line -> lines.add("open: " + line));
+        return lines;
+    }
+
+    private static String after(String read) {
+        return read.isEmpty() ? "" : ": " + read;
+    }
+
+    private static String orNothing(String words) {
+        return words.isEmpty() ? "nothing" : words;
+    }
+}

@@ -1,0 +1,146 @@
+package counterbench.cores;
+
+import counterbench.cores.Difference.Kind;
+import counterbench.shared.NearMatch;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Sets the return centre's sheet against a shipment. What does not fit is matched with the cores
+ * that they did not name: by the same serial, or by one slip of the hand, which is one letter put
+ * in, left out, changed, or swapped with its neighbour. Matches are shown, never made.
+ */
+public final class Differences {
+    private Differences() {}
+
+    /** A core of ours that a name of theirs may mean. */
+    public record Candidate(String core, String why) {}
+
+    /** All differences of a shipment; none before the return centre says anything of it. */
+    public static List<Difference> of(ShipmentFacts facts) {
+        if (facts.acknowledgements().isEmpty()) {
+            return List.of();
+        }
+        List<CoreHistory> unnamed =
+                facts.cores().stream().filter(core -> !isNamed(core, facts)).toList();
+        List<Difference> found = new ArrayList<>();
+        for (Acknowledgement row : facts.acknowledgements()) {
+            stray(row, facts, unnamed, found);
+            otherSerial(row, facts, found);
+        }
+        unnamed.forEach(
+                core ->
+                        found.add(
+                                new Difference(
+                                        Kind.NOT_ON_THEIRS, null, core.core(), serialOf(core))));
+        return found.stream().distinct().toList();
+    }
+
+    private static String serialOf(CoreHistory core) {
+        return core.serial() == null ? "" : ", serial " + core.serial();
+    }
+
+    private static boolean isNamed(CoreHistory core, ShipmentFacts facts) {
+        return core.isAcknowledged()
+                || facts.acknowledgements().stream().anyMatch(row -> names(row, core));
+    }
+
+    private static boolean names(Acknowledgement row, CoreHistory core) {
+        if (row.core() != null) {
+            return row.core().equals(core.core());
+        }
+        return row.serial() == null || row.serial().equals(core.serial());
+    }
+
+    private static void stray(
+            Acknowledgement row,
+            ShipmentFacts facts,
+            Collection<CoreHistory> unnamed,
+            List<Difference> found) {
+        if (facts.cores().stream().anyMatch(core -> names(row, core))) {
+            return;
+        }
+        String theirs = theirs(row);
+        List<Candidate> candidates = candidates(row.core(), row.serial(), unnamed);
+        candidates.forEach(
+                c -> found.add(new Difference(Kind.NOT_ON_OURS, theirs, c.core(), c.why())));
+        if (candidates.isEmpty()) {
+            found.add(
+                    new Difference(
+                            Kind.NOT_ON_OURS,
+                            theirs,
+                            null,
+                            "no core that they left out is like it"));
+        }
+    }
+
+    private static String theirs(Acknowledgement row) {
+        if (row.core() == null) {
+            return "serial " + row.serial();
+        }
+        return "core " + row.core() + (row.serial() == null ? "" : ", serial " + row.serial());
+    }
+
+    private static void otherSerial(
+            Acknowledgement row, ShipmentFacts facts, List<Difference> found) {
+        String theirs = row.serial();
+        for (CoreHistory core : facts.cores()) {
+            String ours = core.serial();
+            if (!core.core().equals(row.core()) || theirs == null || ours == null) {
+                continue;
+            }
+            if (!theirs.equals(ours)) {
+                found.add(
+                        new Difference(
+                                Kind.OTHER_SERIAL, theirs, core.core(), serials(theirs, ours)));
+            }
+        }
+    }
+
+    /** Two serials that are not the same, in words. */
+    public static String serials(String theirs, String ours) {
+        String how = isSlip(theirs, ours) ? "a slip of the hand apart" : "not alike";
+        return theirs + " where ours is " + ours + ", " + how;
+    }
+
+    /**
+     * The cores that a name may mean, by tag: those of the same serial; where there is none, those
+     * whose tag or serial is one slip of the hand away.
+     */
+    public static List<Candidate> candidates(
+            @Nullable String tag, @Nullable String serial, Collection<CoreHistory> among) {
+        List<Candidate> same =
+                among.stream()
+                        .filter(core -> serial != null && serial.equals(core.serial()))
+                        .map(core -> new Candidate(core.core(), "same serial"))
+                        .toList();
+        return same.isEmpty()
+                ? among.stream()
+                        .flatMap(core -> slip(tag, serial, core).stream())
+                        .collect(Collectors.toList())
+                : same;
+    }
+
+    private static List<Candidate> slip(
+            @Nullable String tag, @Nullable String serial, CoreHistory core) {
+        if (tag != null && isSlip(tag, core.core())) {
+            return List.of(new Candidate(core.core(), "the tag is a slip of the hand away"));
+        }
+        String ours = core.serial();
+        return serial != null && ours != null && isSlip(serial, ours)
+                ? List.of(
+                        new Candidate(
+                                core.core(), "its serial " + ours + " is a slip of the hand away"))
+                : List.of();
+    }
+
+    private static boolean isSlip(String a, String b) {
+        return NearMatch.edits(a.toUpperCase(Locale.ROOT), b.toUpperCase(Locale.ROOT)) <= 1
+                && !Objects.equals(a, b);
+    }
+}

@@ -1,0 +1,49 @@
+package counterbench.shell.rack;
+
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.sheets.poi.WorkbookWriter;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.FakeShell;
+import counterbench.shell.Larkmere;
+import counterbench.shell.counter.TransitCommand;
+import java.util.Set;
+
+/** Shells at the rack of the invented garage's north yard. */
+final class RackShells {
+    static final Person MAREN = new Person("Maren", Set.of(Role.LEAD));
+
+    private RackShells() {}
+
+    static FakeShell hal(Larkmere larkmere) {
+        return larkmere.shellOf(Larkmere.HAL, commands(larkmere));
+    }
+
+    static FakeShell maren(Larkmere larkmere) {
+        return larkmere.shellOf(MAREN, commands(larkmere));
+    }
+
+    static FakeShell otis(Larkmere larkmere) {
+        return larkmere.shellOf(Larkmere.OTIS, commands(larkmere));
+    }
+
+    private static BaseCommand[] commands(Larkmere larkmere) {
+        return new BaseCommand[] {
+            new CoreRemoveCommand(larkmere::store, larkmere.sites()),
+            new DrainBeginCommand(larkmere::store, larkmere.sites()),
+            new DrainEndCommand(larkmere::store, larkmere.sites()),
+            new PlugCommand(larkmere::store, larkmere.sites()),
+            new UnplugCommand(larkmere::store, larkmere.sites()),
+            new PackCommand(larkmere::store, larkmere.sites()),
+            new RackCommand(larkmere::store, larkmere.sites()),
+            new ShipmentOpenCommand(larkmere::store, larkmere.sites()),
+            new ShipmentAddCommand(larkmere::store, larkmere.sites()),
+            new ShipmentTakeOffCommand(larkmere::store, larkmere.sites()),
+            new ShipCommand(larkmere::store, larkmere.sites()),
+            new ShipmentShowCommand(larkmere::store, larkmere.sites()),
+            new AcknowledgeCommand(larkmere::store, larkmere.sites()),
+            new TransitCommand(larkmere::store, larkmere.sites()),
+            new ExportManifestCommand(larkmere::store, larkmere.sites(), new WorkbookWriter())
+        };
+    }
+}
