@@ -6,6 +6,7 @@ import counterbench.shell.SiteChoice;
 import counterbench.shell.campaign.CampaignCheckCommand;
 import counterbench.shell.campaign.CampaignListCommand;
 import counterbench.shell.campaign.CampaignLoadCommand;
+import counterbench.shell.campaign.CampaignProgressCommand;
 import counterbench.shell.campaign.CampaignShowCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
@@ -22,6 +23,7 @@ class CampaignWiring {
                 new CampaignCheckCommand(),
                 new CampaignLoadCommand(store, sites),
                 new CampaignListCommand(store),
-                new CampaignShowCommand(store));
+                new CampaignShowCommand(store),
+                new CampaignProgressCommand(store));
     }
 }

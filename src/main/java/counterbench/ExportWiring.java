@@ -6,6 +6,7 @@ import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.sheets.report.WorkbookSink;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.campaign.ExportCampaignCommand;
 import counterbench.shell.month.ExportMonthCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
@@ -21,6 +22,7 @@ class ExportWiring {
         WorkbookSink sink = new WorkbookWriter();
         return new CommandSet(
                 new ExportMonthCommand(BookKind.PARTS, store, sites, sink),
-                new ExportMonthCommand(BookKind.WARRANTY, store, sites, sink));
+                new ExportMonthCommand(BookKind.WARRANTY, store, sites, sink),
+                new ExportCampaignCommand(store, sites, sink));
     }
 }

@@ -5,6 +5,7 @@ import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.month.BalanceCommand;
 import counterbench.shell.month.ReconcileCommand;
+import counterbench.shell.month.SealCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
@@ -16,6 +17,9 @@ class MonthWiring {
     @Bean
     CommandSet monthCommands(ObjectProvider<Store> provider, SiteChoice sites) {
         Supplier<Store> store = provider::getObject;
-        return new CommandSet(new ReconcileCommand(store, sites), new BalanceCommand(store, sites));
+        return new CommandSet(
+                new ReconcileCommand(store, sites),
+                new BalanceCommand(store, sites),
+                new SealCommand(store, sites));
     }
 }

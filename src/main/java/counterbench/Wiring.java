@@ -19,6 +19,7 @@ import org.springframework.context.annotation.Import;
     BenchWiring.class,
     LabelWiring.class,
     RackWiring.class,
+    ClaimWiring.class,
     DemoWiring.class
 })
 class Wiring {}

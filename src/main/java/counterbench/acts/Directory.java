@@ -1,6 +1,9 @@
 package counterbench.acts;
 
+import counterbench.claims.draft.Rate;
 import counterbench.review.Settlements;
+import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +30,18 @@ public interface Directory {
 
     /** What was written down of a shipment; empty where there is none of that name. */
     Optional<Shipment> shipment(String shipment);
+
+    /** Every claim. */
+    Collection<String> claims();
+
+    /** What an hour of labour costs, and since when. */
+    List<Rate> rates();
+
+    /** What one of a loose part cost at another site, by the last receipt of it there by a time. */
+    Optional<BigDecimal> costElsewhere(String part, Instant by);
+
+    /** Lines of remittances that were matched. */
+    Collection<String> matchedCredits();
 
     /** What people have settled. */
     Settlements settlements();

@@ -76,6 +76,21 @@ public final class JobState {
         return ledger.moves();
     }
 
+    /** The site. */
+    public Site site() {
+        return jobCase.site();
+    }
+
+    /** The moment as of which it stands so. */
+    public Instant now() {
+        return jobCase.asOf();
+    }
+
+    /** What holds for all jobs of the site. */
+    public Terms terms() {
+        return jobCase.terms();
+    }
+
     /** The revision in force for it, where a pack of its campaign is loaded. */
     public Optional<Pack> pack() {
         return jobCase.pack();

@@ -26,6 +26,11 @@ public record ClaimTerms(
         Objects.requireNonNull(needs, "needs");
     }
 
+    /** Whether an operation is for jobs of that outcome in particular. */
+    public boolean payFor(String outcome) {
+        return operations.stream().anyMatch(o -> outcome.equals(o.when().answers().get("outcome")));
+    }
+
     /** A labour operation: its number, hours, and for which vehicles or outcome. */
     public record Operation(String operation, BigDecimal hours, Condition when) {}
 

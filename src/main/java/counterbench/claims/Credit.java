@@ -1,5 +1,6 @@
 package counterbench.claims;
 
+import counterbench.shared.Address;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -9,6 +10,8 @@ import org.jspecify.annotations.Nullable;
  * One line of a remittance.
  *
  * @param currency what the amount is counted in; the site's currency if not said
+ * @param address the first row that says it; null where that does not matter
+ * @param matched whether a person or the matching said which claim it belongs to
  */
 public record Credit(
         String remittance,
@@ -20,7 +23,9 @@ public record Credit(
         @Nullable String core,
         @Nullable String serial,
         Kind kind,
-        @Nullable String currency) {
+        @Nullable String currency,
+        @Nullable Address address,
+        boolean matched) {
     public Credit {
         Objects.requireNonNull(remittance, "remittance");
         Objects.requireNonNull(line, "line");
@@ -40,7 +45,7 @@ public record Credit(
             @Nullable String core,
             @Nullable String serial,
             Kind kind) {
-        this(remittance, line, amount, paidOn, claim, vin, core, serial, kind, null);
+        this(remittance, line, amount, paidOn, claim, vin, core, serial, kind, null, null, false);
     }
 
     /** What a credit pays. */
@@ -59,6 +64,23 @@ public record Credit(
         public String word() {
             return word;
         }
+    }
+
+    /** So much of it as belongs to a claim, whatever it names itself. */
+    public Credit matchedTo(String itsClaim, BigDecimal share) {
+        return new Credit(
+                remittance,
+                line,
+                share,
+                paidOn,
+                itsClaim,
+                vin,
+                core,
+                serial,
+                kind,
+                currency,
+                address,
+                true);
     }
 
     /** The name that findings give it: {@code remittance/line}. */

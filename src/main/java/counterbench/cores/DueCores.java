@@ -4,6 +4,7 @@ import counterbench.campaign.Condition;
 import counterbench.campaign.CoreTerms;
 import counterbench.campaign.KitLine;
 import counterbench.campaign.Pack;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
@@ -39,6 +40,13 @@ public record DueCores(Pack pack, Map<String, String> attributes) {
                 .forEach(line -> missing.addAll(Collections.nCopies(line.quantity(), line)));
         removed.forEach(core -> termsOf(core.part()).ifPresent(missing::remove));
         return missing;
+    }
+
+    /** What the cores that the job must return are charged with, by the lines known to apply. */
+    public BigDecimal charge() {
+        return applying(pack.cores())
+                .map(line -> line.charge().multiply(BigDecimal.valueOf(line.quantity())))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
     /**

@@ -239,6 +239,18 @@ public enum FactKind {
             commands(),
             required(text("gate"), text("subject"), instant("at"), note("reason")),
             note("findings")),
+    /** So much of a credit that belongs to a claim, whatever the credit itself names. */
+    MATCHES(
+            commands(),
+            required(
+                    text("remittance"),
+                    text("line"),
+                    text("claim"),
+                    column(AMOUNT, "amount"),
+                    instant("at"),
+                    note("reason"))),
+    /** A month that is closed: nothing is booked in it any more. */
+    SEALS(commands(), required(text("sealed_month"), instant("at"))),
     /** An entry, or one line of it, that is taken back. */
     REVERSALS(
             commands(),

@@ -16,12 +16,14 @@ import java.util.Map;
  * @param counts rows by kind
  * @param problems why rows were refused; if there are any, nothing was recorded
  * @param entries the entries that were recorded, one a site; none if nothing was new
+ * @param late rows of sealed months, which are booked in the first open one
  */
 public record ImportReport(
         List<Sheet> sheets,
         Map<FactKind, Counts> counts,
         List<RowProblem> problems,
-        List<Entry> entries) {
+        List<Entry> entries,
+        int late) {
     public ImportReport {
         sheets = List.copyOf(sheets);
         counts = Collections.unmodifiableMap(new EnumMap<>(counts));

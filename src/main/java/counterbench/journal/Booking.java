@@ -1,27 +1,41 @@
 package counterbench.journal;
 
-import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.shared.Site;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The month in which a fact counts for goods and workbooks: that in which it happened, at its site.
+ * The month in which a fact counts for goods and workbooks: that in which it happened, at its site,
+ * or the first open one where that is sealed.
  */
 public final class Booking {
     private Booking() {}
 
-    /** The fact's month; empty for facts that do not move goods. */
-    public static Optional<YearMonth> of(Site site, FactRow row) {
-        return happenedAt(row).map(site::monthOf);
+    /** The fact's month; empty for facts that no month's account reads. */
+    public static Optional<YearMonth> of(Site site, FactRow row, SealedMonths sealed) {
+        return happenedIn(site, row).map(sealed::firstOpen);
     }
 
-    private static Optional<Instant> happenedAt(FactRow row) {
-        if (row.kind() == FactKind.KITS) {
-            return Optional.ofNullable(row.time("received_at"));
-        }
-        return row.kind().time().map(row::time);
+    /** The month in which it happened; empty for facts that no month's account reads. */
+    public static Optional<YearMonth> happenedIn(Site site, FactRow row) {
+        return switch (row.kind()) {
+            case KITS -> month(site, row.time("received_at"));
+            case JOBS -> month(site, row.time("completed_at"));
+            case CLAIMS -> month(row.date("submitted_on"));
+            case CREDITS -> month(row.date("paid_on"));
+            default -> row.kind().time().flatMap(heading -> month(site, row.time(heading)));
+        };
+    }
+
+    private static Optional<YearMonth> month(Site site, @Nullable Instant at) {
+        return Optional.ofNullable(at).map(site::monthOf);
+    }
+
+    private static Optional<YearMonth> month(@Nullable LocalDate day) {
+        return Optional.ofNullable(day).map(YearMonth::from);
     }
 }

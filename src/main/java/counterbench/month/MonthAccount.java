@@ -2,9 +2,11 @@ package counterbench.month;
 
 import counterbench.campaign.Packs;
 import counterbench.job.rules.HardwareFacts;
+import counterbench.journal.SealedMonths;
 import counterbench.shared.Site;
 import counterbench.stock.Account;
 import counterbench.stock.Count;
+import counterbench.stock.JobEnd;
 import counterbench.stock.Ledger;
 import counterbench.stock.Move;
 import counterbench.stock.StoreTimeline;
@@ -28,12 +30,23 @@ import java.util.TreeSet;
 public final class MonthAccount {
     private final Site site;
     private final YearMonth month;
+    private final SealedMonths sealed;
     private final Goods goods;
     private final SortedMap<String, CampaignParts> parts = new TreeMap<>();
     private final SortedMap<String, Consumption> consumption = new TreeMap<>();
     private final List<Move> storeMoves = new ArrayList<>();
 
+    /** Of a site that never sealed a month. */
     public MonthAccount(Site site, YearMonth month, Packs packs) {
+        this(site, month, packs, SealedMonths.NONE);
+    }
+
+    /**
+     * @param sealed the months that are closed; where the month before is, give what the sealed
+     *     facts come to by {@link #opening}
+     */
+    public MonthAccount(Site site, YearMonth month, Packs packs, SealedMonths sealed) {
+        this.sealed = sealed;
         this.site = site;
         this.month = month;
         this.goods = new Goods(month);
@@ -50,9 +63,20 @@ public final class MonthAccount {
      * @param completed the hardware of its completed jobs, whenever they were completed
      */
     public void addComponent(Ledger ledger, Collection<HardwareFacts> completed) {
+        addComponent(ledger, completed, List.of());
+    }
+
+    /**
+     * Adds the moves and the completed jobs of a component.
+     *
+     * @param completed the hardware of its completed jobs, whenever they were completed
+     * @param ends where the journal says that they were
+     */
+    public void addComponent(
+            Ledger ledger, Collection<HardwareFacts> completed, Collection<JobEnd> ends) {
         ledger.moves().forEach(this::addMove);
         for (HardwareFacts facts : completed) {
-            if (monthOf(facts).equals(Optional.of(month))) {
+            if (monthOf(facts, ends).equals(Optional.of(month))) {
                 String campaign = facts.judged().job().campaign();
                 table(campaign)
                         .add(facts.judged().job().job(), PartsOnJob.of(facts, ledger.moves()));
@@ -60,8 +84,23 @@ public final class MonthAccount {
         }
     }
 
-    private Optional<YearMonth> monthOf(HardwareFacts facts) {
-        return facts.judged().completion().map(site::monthOf);
+    private Optional<YearMonth> monthOf(HardwareFacts facts, Collection<JobEnd> ends) {
+        String job = facts.judged().job().job();
+        long entry =
+                ends.stream()
+                        .filter(end -> end.job().equals(job))
+                        .mapToLong(end -> end.address().entry())
+                        .findFirst()
+                        .orElse(0);
+        return facts.judged().completion().map(at -> sealed.booked(site.monthOf(at), entry));
+    }
+
+    /**
+     * The month's opening, where the month before is sealed: give it what was known at the seal,
+     * and nothing that was recorded since changes what the sealed month ended with.
+     */
+    public SealedOpening opening() {
+        return new SealedOpening(site, month, goods);
     }
 
     /** Adds the moves of the loose store and its counts; call it once, after all components. */
@@ -70,7 +109,11 @@ public final class MonthAccount {
         StoreTimeline.ofAll(storeMoves, counts).values().stream()
                 .flatMap(timeline -> timeline.countMoves().stream())
                 .forEach(this::book);
-        counts.forEach(count -> goods.addCount(count, site.monthOf(count.countedAt())));
+        counts.forEach(count -> goods.addCount(count, booked(count)));
+    }
+
+    private YearMonth booked(Count count) {
+        return sealed.booked(site.monthOf(count.countedAt()), count.address().entry());
     }
 
     private void addMove(Move move) {
@@ -81,7 +124,12 @@ public final class MonthAccount {
     }
 
     private void book(Move move) {
-        goods.add(move, site.monthOf(move.at()));
+        YearMonth happened = site.monthOf(move.at());
+        if (sealed.before(month).isEmpty()) {
+            goods.add(move, happened);
+        } else if (!happened.isAfter(month)) {
+            goods.addUntil(move);
+        }
     }
 
     private Consumption table(String campaign) {

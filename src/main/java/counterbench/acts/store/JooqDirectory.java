@@ -1,14 +1,17 @@
 package counterbench.acts.store;
 
+import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KITS_FACT;
+import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
 import counterbench.acts.UnderWay;
+import counterbench.claims.draft.Rate;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.AllPosted;
@@ -17,6 +20,7 @@ import counterbench.review.Settlements;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
+import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -96,6 +100,42 @@ final class JooqDirectory implements Directory {
                         KeyedRows.read(sql, new AllPosted(sql), FactKind.SHIPMENTS, named).stream()
                                 .map(found -> Shipment.of(found.row()))
                                 .findFirst());
+    }
+
+    @Override
+    public List<String> claims() {
+        return store.read(
+                sql ->
+                        sql.selectDistinct(CLAIMS_FACT.CLAIM)
+                                .from(CLAIMS_FACT)
+                                .where(CLAIMS_FACT.SITE_NO.eq(siteNo))
+                                .fetch(CLAIMS_FACT.CLAIM));
+    }
+
+    @Override
+    public List<Rate> rates() {
+        return store.read(sql -> ReadRates.of(sql, site));
+    }
+
+    @Override
+    public Optional<BigDecimal> costElsewhere(String part, Instant by) {
+        return store.read(sql -> ReadCosts.elsewhere(sql, site, part, by));
+    }
+
+    @Override
+    public List<String> matchedCredits() {
+        return store.read(
+                sql -> {
+                    AllPosted posted = new AllPosted(sql);
+                    return sql
+                            .selectFrom(MATCHES_FACT)
+                            .where(MATCHES_FACT.SITE_NO.eq(siteNo))
+                            .fetch()
+                            .stream()
+                            .filter(r -> posted.counts(siteNo, r.getBatch(), r.getLine()))
+                            .map(r -> r.getRemittance() + "/" + r.getRemittanceLine())
+                            .toList();
+                });
     }
 
     @Override

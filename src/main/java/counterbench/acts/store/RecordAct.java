@@ -17,6 +17,7 @@ import counterbench.people.Person;
 import counterbench.people.store.JooqPeople;
 import counterbench.shared.Site;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -113,8 +114,9 @@ public final class RecordAct {
         Situation before = situation(by.site(), asOf, act);
         Decision decision = act.decide(before);
         List<FactRow> checked = CheckAct.checked(sql, by.site(), by.kind(), decision.facts());
-        return new Looked(
-                Foresight.before(before), asOf, new Decision(checked, decision.remarks()));
+        List<String> remarks = new ArrayList<>(decision.remarks());
+        remarks.addAll(LateBooking.words(sql, by.site(), checked));
+        return new Looked(Foresight.before(before), asOf, new Decision(checked, remarks));
     }
 
     private Situation situation(Site site, Instant asOf, Act act) {

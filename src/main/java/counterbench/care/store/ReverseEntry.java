@@ -164,6 +164,11 @@ public final class ReverseEntry {
             if (kinds.contains(FactKind.SITES)) {
                 throw refused("a site that is set up stays", "set up another one if it is wrong");
             }
+            if (kinds.contains(FactKind.SEALS)) {
+                throw refused(
+                        "a sealed month stays sealed",
+                        "record what was wrong; it is booked in the first open month");
+            }
             if (kinds.contains(FactKind.PINS) || kinds.contains(FactKind.ROLE_CHANGES)) {
                 throw refused(
                         "PINs and roles are not taken back but changed",

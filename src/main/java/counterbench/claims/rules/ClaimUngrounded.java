@@ -2,6 +2,7 @@ package counterbench.claims.rules;
 
 import counterbench.campaign.ClaimTerms;
 import counterbench.claims.ClaimFacts;
+import counterbench.claims.draft.DraftClaim;
 import counterbench.job.Job;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
@@ -14,7 +15,7 @@ import java.util.stream.Stream;
 /**
  * At the end of the claim's day of submission, at midnight of the site, its job was not completed,
  * or its cores did not meet what the terms need. On that day itself the facts known so far are
- * judged.
+ * judged. A job that was closed as not needed counts as completed where the terms pay for that.
  */
 public final class ClaimUngrounded implements Judge<ClaimFacts> {
     @Override
@@ -37,7 +38,7 @@ public final class ClaimUngrounded implements Judge<ClaimFacts> {
     private static Optional<String> jobLacks(ClaimFacts facts) {
         Instant end = facts.site().endOf(facts.claim().submittedOn());
         return Optional.ofNullable(facts.job())
-                        .filter(Job::isCompleted)
+                        .filter(job -> DraftClaim.isDone(job, facts.terms()))
                         .map(Job::completedAt)
                         .filter(end::isAfter)
                         .isPresent()

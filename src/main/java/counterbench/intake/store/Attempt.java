@@ -248,7 +248,8 @@ final class Attempt implements AutoCloseable {
     }
 
     private ImportReport report(List<Sheet> sheets, List<Entry> entries) {
-        return new ImportReport(sheets, counts, problems, entries);
+        int late = stages.values().stream().mapToInt(stage -> stage.batch().late()).sum();
+        return new ImportReport(sheets, counts, problems, entries, late);
     }
 
     @Override

@@ -6,6 +6,7 @@ import counterbench.db.Store;
 import counterbench.facts.FactRow;
 import counterbench.journal.Draft;
 import counterbench.journal.Entry;
+import counterbench.journal.store.SealReader;
 import counterbench.journal.store.StagedBatch;
 import counterbench.shared.Site;
 import java.time.Instant;
@@ -31,7 +32,8 @@ final class Stage {
         this.store = store;
         this.site = site;
         long number = store.writeUnsynced(sql -> Objects.requireNonNull(sql.nextval(BATCH_NO)));
-        this.batch = new StagedBatch(site, number);
+        this.batch =
+                new StagedBatch(site, number, store.read(sql -> SealReader.of(sql, site.no())));
         store.run(sql -> Lease.take(sql, site, number, person, now));
     }
 

@@ -103,7 +103,7 @@ public record FactTable(
 
     private static String columnName(FactKind kind, String heading) {
         if (heading.equals("line")) {
-            return kind == FactKind.CREDITS ? "remittance_line" : "entry_line";
+            return kind == FactKind.REVERSALS ? "entry_line" : "remittance_line";
         }
         return RENAMED.getOrDefault(heading, heading);
     }
@@ -146,6 +146,8 @@ public record FactTable(
             case PACKS -> Tables.PACKS_FACT;
             case SETTLEMENTS -> Tables.SETTLEMENTS_FACT;
             case OVERRIDES -> Tables.OVERRIDES_FACT;
+            case MATCHES -> Tables.MATCHES_FACT;
+            case SEALS -> Tables.SEALS_FACT;
             case REVERSALS -> Tables.REVERSALS_FACT;
             case PINS -> Tables.PINS_FACT;
             case ROLE_CHANGES -> Tables.ROLE_CHANGES_FACT;

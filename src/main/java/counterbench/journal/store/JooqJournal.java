@@ -12,6 +12,7 @@ import counterbench.journal.Chain;
 import counterbench.journal.ContentHash;
 import counterbench.journal.Draft;
 import counterbench.journal.Entry;
+import counterbench.journal.SealedMonths;
 import counterbench.journal.Sha256;
 import counterbench.shared.StoreUnusable;
 import java.util.ArrayList;
@@ -78,6 +79,7 @@ public final class JooqJournal {
             DSLContext sql, Draft draft, Function<DSLContext, List<FactRow>> decide) {
         Head head = Head.lock(sql, draft.site().no());
         List<FactRow> rows = decide.apply(sql);
+        SealedMonths sealed = SealReader.of(sql, draft.site().no());
         long batch = Objects.requireNonNull(sql.nextval(BATCH_NO));
         ContentHash content = new ContentHash(new Sha256());
         Touched touched = new Touched();
@@ -85,7 +87,9 @@ public final class JooqJournal {
         for (FactRow row : rows) {
             var fact =
                     new FactWriter.Placed(
-                            placed.size() + 1, Booking.of(draft.site(), row).orElse(null), row);
+                            placed.size() + 1,
+                            Booking.of(draft.site(), row, sealed).orElse(null),
+                            row);
             placed.add(fact);
             content.add(fact.line(), fact.booked(), row);
             touched.add(row);

@@ -9,11 +9,14 @@ import counterbench.journal.Booking;
 import counterbench.journal.ContentHash;
 import counterbench.journal.Draft;
 import counterbench.journal.Entry;
+import counterbench.journal.SealedMonths;
 import counterbench.journal.Sha256;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -28,7 +31,9 @@ import org.jooq.impl.DSL;
 public final class StagedBatch {
     private final Site site;
     private final long number;
+    private final SealedMonths sealed;
     private final FactWriter writer;
+    private int late;
     private final ContentHash content = new ContentHash(new Sha256());
     private final Touched touched = new Touched();
     private final Set<FactKind> kinds = EnumSet.noneOf(FactKind.class);
@@ -38,7 +43,11 @@ public final class StagedBatch {
         private final List<FactWriter.Placed> facts = new ArrayList<>();
     }
 
-    public StagedBatch(Site site, long number) {
+    /**
+     * @param sealed the months that are closed when it begins
+     */
+    public StagedBatch(Site site, long number, SealedMonths sealed) {
+        this.sealed = sealed;
         this.site = site;
         this.number = number;
         this.writer = FactWriter.forImport(site.no(), number);
@@ -59,7 +68,8 @@ public final class StagedBatch {
         Lines lines = new Lines();
         for (FactRow row : rows) {
             int line = content.count() + 1;
-            var booked = Booking.of(site, row).orElse(null);
+            var booked = Booking.of(site, row, sealed).orElse(null);
+            late += Booking.happenedIn(site, row).equals(Optional.ofNullable(booked)) ? 0 : 1;
             content.add(line, booked, row);
             touched.add(row);
             kinds.add(row.kind());
@@ -83,7 +93,28 @@ public final class StagedBatch {
     /** Posts the batch as the site's next entry. */
     public Entry post(DSLContext sql, Draft draft) {
         JooqJournal.Head head = JooqJournal.Head.lock(sql, site.no());
+        refuseIfSealedSince(sql);
         return JooqJournal.post(sql, head, draft, number, content, touched);
+    }
+
+    /** What was booked while a month was open cannot be posted once it is closed. */
+    private void refuseIfSealedSince(DSLContext sql) {
+        SealReader.of(sql, site.no())
+                .last()
+                .filter(last -> sealed.of(last.month()).isEmpty())
+                .ifPresent(
+                        last -> {
+                            throw new Refused(
+                                    "import",
+                                    last.month() + " was sealed while it went on",
+                                    "import again; what is of that month is then booked in the"
+                                            + " first open one");
+                        });
+    }
+
+    /** How many of its facts are booked in a later month than they happened in. */
+    public int late() {
+        return late;
     }
 
     /**

@@ -76,7 +76,7 @@ final class Touched {
             case RECEIPTS -> add(What.PART, row.text("part"));
             case MOVES, COUNTS -> addShelf(row);
             case ACKNOWLEDGEMENTS -> addAcknowledged(row);
-            case CREDITS -> {
+            case CREDITS, MATCHES -> {
                 add(What.CLAIM, row.text("claim"));
                 add(What.CREDIT, row.text("remittance"));
             }
@@ -89,6 +89,7 @@ final class Touched {
                     SHIPMENTS,
                     SETTLEMENTS,
                     OVERRIDES,
+                    SEALS,
                     PINS,
                     ROLE_CHANGES -> {
                 // No rule reads these.

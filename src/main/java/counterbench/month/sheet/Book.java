@@ -9,14 +9,19 @@ import counterbench.stock.Count;
 import counterbench.stock.LedgerFacts;
 import java.util.Collection;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * A monthly workbook in the making: give it the findings first, then every component, then what
  * belongs to none; then ask.
  */
 public interface Book extends AutoCloseable {
-    /** Takes what the review found at the site, in whatever month, and what is settled. */
-    void add(Collection<Finding> found, Settlements settlements);
+    /**
+     * Takes what the review found at the site, in whatever month, and what is settled.
+     *
+     * @param counts whether a finding counts in the month
+     */
+    void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts);
 
     /** Takes a credit that belongs to no claim; all of them before the components. */
     default void addOfNoClaim(CreditFacts credit) {}

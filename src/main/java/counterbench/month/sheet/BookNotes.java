@@ -63,6 +63,17 @@ public record BookNotes(
                             "the month is not over: its end is yet to come, and so are its last"
                                     + " facts"));
         }
+        period.sealed()
+                .of(period.month())
+                .ifPresent(
+                        seal ->
+                                lines.add(
+                                        note(
+                                                "Sealed",
+                                                "by journal entry "
+                                                        + seal.entry()
+                                                        + "; whenever it is exported, it is the"
+                                                        + " same")));
         lines.add(note("Known", known()));
         lines.add(note("Hash", newest == null ? "none" : newest.hash()));
         packs.campaigns().forEach(c -> lines.add(note("Campaign " + c, campaign(c))));

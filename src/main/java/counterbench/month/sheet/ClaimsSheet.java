@@ -1,40 +1,55 @@
 package counterbench.month.sheet;
 
+import counterbench.claims.Ageing;
 import counterbench.claims.Claim;
-import counterbench.claims.Credit;
+import counterbench.claims.Standing;
 import counterbench.job.Job;
 import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
-import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** The claims that were submitted in the month, and what has come of them since. */
+/**
+ * The claims that were submitted in the month and earlier ones that wait for money, and what has
+ * come of them.
+ */
 final class ClaimsSheet {
     private final SiteMonth period;
+    private final LocalDate today;
     private final SpooledRows rows;
 
-    ClaimsSheet(SiteMonth period, SpooledRows rows) {
+    /**
+     * @param asOf as of when claims age
+     */
+    ClaimsSheet(SiteMonth period, Instant asOf, SpooledRows rows) {
         this.period = period;
+        this.today = period.site().dayOf(asOf);
         this.rows = rows;
     }
 
     /** Adds the claims of a job. */
     void add(JobFile file) {
         file.claims().stream()
-                .filter(claim -> period.contains(claim.submittedOn()))
+                .filter(claim -> isShown(claim, Standing.of(claim, file.credits())))
                 .forEach(claim -> add(claim, file));
     }
 
+    /** Those of the month, and earlier ones that still wait for money. */
+    private boolean isShown(Claim claim, Standing standing) {
+        boolean isEarlier = claim.submittedOn().isBefore(period.month().atDay(1));
+        return period.books(claim.submittedOn(), claim.address())
+                || (isEarlier && isOpen(standing));
+    }
+
+    private static boolean isOpen(Standing standing) {
+        return standing.open().filter(open -> open.signum() != 0).isPresent();
+    }
+
     private void add(Claim claim, JobFile file) {
-        Optional<BigDecimal> total = claim.total();
-        Optional<BigDecimal> credited =
-                Credits.sum(
-                        file.credits(),
-                        c -> claim.claim().equals(c.claim()) && c.kind() != Credit.Kind.CORE);
-        boolean stands = claim.fallsOn().isEmpty();
+        Standing standing = Standing.of(claim, file.credits());
         RowOf row =
                 new RowOf()
                         .with("claim", claim.claim())
@@ -44,15 +59,21 @@ final class ClaimsSheet {
                         .with("labour_amount", claim.labourAmount())
                         .with("parts_amount", claim.partsAmount())
                         .with("core_charge", claim.coreCharge())
-                        .with("total", total.orElse(null))
-                        .with("credited", credited.orElse(null))
-                        .with("open", stands ? open(total, credited).orElse(null) : null)
+                        .with("total", standing.total().orElse(null))
+                        .with("credited", standing.credited().orElse(null))
+                        .with("open", standing.open().orElse(null))
                         .with("currency", currency(claim))
-                        .with("state", state(claim, total, credited))
+                        .with("state", standing.state().words())
                         .with("withdrawn_on", claim.withdrawnOn())
                         .with("denied_on", claim.deniedOn())
                         .with("replaces", claim.replaces())
                         .with("reason", claim.reason());
+        if (isOpen(standing)) {
+            long days = ChronoUnit.DAYS.between(claim.submittedOn(), today);
+            row.with("days", days).with("age", Ageing.of(days).words());
+        } else {
+            row.with("age", "nothing open");
+        }
         addJob(row, file.job());
         rows.add(List.of(claim.submittedOn(), claim.claim()), row.values());
     }
@@ -62,11 +83,6 @@ final class ClaimsSheet {
         return said == null ? period.site().currency().getCurrencyCode() : said;
     }
 
-    private static Optional<BigDecimal> open(
-            Optional<BigDecimal> total, Optional<BigDecimal> credited) {
-        return total.map(asked -> asked.subtract(credited.orElse(BigDecimal.ZERO)));
-    }
-
     private static void addJob(RowOf row, @Nullable Job job) {
         if (job != null) {
             row.with("campaign", job.campaign())
@@ -74,20 +90,5 @@ final class ClaimsSheet {
                     .with("work_order", job.workOrder())
                     .with("completed_at", job.isCompleted() ? job.completedAt() : null);
         }
-    }
-
-    /** Facts that lie ahead are not in the claim, so a day that it bears has come. */
-    private static String state(
-            Claim claim, Optional<BigDecimal> total, Optional<BigDecimal> credited) {
-        @Nullable LocalDate withdrawn = claim.withdrawnOn();
-        @Nullable LocalDate denied = claim.deniedOn();
-        if (withdrawn != null || denied != null) {
-            return denied == null ? "withdrawn" : "denied";
-        }
-        if (credited.isEmpty()) {
-            return "submitted";
-        }
-        boolean inFull = total.filter(t -> t.compareTo(credited.get()) == 0).isPresent();
-        return inFull ? "paid" : "paid differently";
     }
 }

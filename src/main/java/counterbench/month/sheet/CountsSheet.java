@@ -30,7 +30,8 @@ final class CountsSheet {
      * @param differences where they differ from the book
      */
     void add(Collection<Count> counts, Collection<CountDifference> differences) {
-        List<Count> ofMonth = counts.stream().filter(c -> period.contains(c.countedAt())).toList();
+        List<Count> ofMonth =
+                counts.stream().filter(c -> period.books(c.countedAt(), c.address())).toList();
         if (!ofMonth.isEmpty()) {
             Map<Address, CountDifference> byFact =
                     differences.stream()

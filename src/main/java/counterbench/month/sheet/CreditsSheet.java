@@ -54,7 +54,7 @@ final class CreditsSheet {
     }
 
     private void write(Credit credit, @Nullable String matched, @Nullable String job) {
-        if (!period.contains(credit.paidOn())) {
+        if (!period.books(credit.paidOn(), credit.address())) {
             return;
         }
         @Nullable String said = credit.currency();

@@ -15,19 +15,22 @@ import org.jspecify.annotations.Nullable;
 
 /** The findings of the month that a workbook is about, the gravest first. */
 final class FindingsSheet {
-    private final SiteMonth period;
     private final Predicate<Finding> wanted;
     private final SpooledRows rows;
 
-    FindingsSheet(SiteMonth period, Predicate<Finding> wanted, SpooledRows rows) {
-        this.period = period;
+    FindingsSheet(Predicate<Finding> wanted, SpooledRows rows) {
         this.wanted = wanted;
         this.rows = rows;
     }
 
-    void add(Collection<Finding> findings, Settlements settlements) {
+    /**
+     * Adds those that the workbook is about.
+     *
+     * @param counts whether one counts in the month
+     */
+    void add(Collection<Finding> findings, Settlements settlements, Predicate<Finding> counts) {
         findings.stream()
-                .filter(finding -> period.month().equals(finding.month()))
+                .filter(counts)
                 .filter(wanted)
                 .forEach(finding -> add(finding, settlements.of(finding).orElse(null)));
     }

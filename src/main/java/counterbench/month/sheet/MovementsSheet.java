@@ -25,19 +25,37 @@ final class MovementsSheet {
 
     /** Adds those of the moves that belong to the month. */
     void add(Collection<Move> moves, LedgerFacts facts) {
-        List<Move> ofMonth = moves.stream().filter(m -> period.contains(m.at())).toList();
+        List<Move> ofMonth = moves.stream().filter(m -> period.books(m.at(), m.fact())).toList();
         if (!ofMonth.isEmpty()) {
             Doers doers = new Doers(facts);
             ofMonth.forEach(move -> add(move, doers));
         }
     }
 
+    /** Adds a movement of a sealed month that was taken back since: it goes the other way. */
+    void addTakenBack(Move move) {
+        Move back =
+                new Move(
+                        move.at(),
+                        move.fact(),
+                        move.to(),
+                        move.from(),
+                        move.part(),
+                        move.source(),
+                        move.quantity());
+        add(back, "taken back: " + Act.of(move), null);
+    }
+
     private void add(Move move, Doers doers) {
+        add(move, Act.of(move), doers.of(move.fact()));
+    }
+
+    private void add(Move move, String act, @Nullable String by) {
         rows.add(
                 List.of(move.at(), move.fact().entry(), move.fact().line()),
                 new RowOf()
                         .with("at", move.at())
-                        .with("act", Act.of(move))
+                        .with("act", act)
                         .part(move.part(), names)
                         .with("quantity", move.quantity())
                         .with("from", move.from())
@@ -45,7 +63,7 @@ final class MovementsSheet {
                         .with("kit", nameOf(move.source(), Source.Kind.KIT))
                         .with("lot", nameOf(move.source(), Source.Kind.LOT))
                         .with("job", job(move).orElse(null))
-                        .with("by", doers.of(move.fact()))
+                        .with("by", by)
                         .with("entry", move.fact())
                         .values());
     }

@@ -23,6 +23,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Gathers the rows of the monthly parts workbook. */
 public final class PartsBook implements Book {
@@ -57,14 +58,14 @@ public final class PartsBook implements Book {
      * @param asOf as of when the site is read
      */
     public PartsBook(SiteMonth period, Terms terms, PartNames names, Instant asOf) {
-        account = new MonthAccount(period.site(), period.month(), terms.packs());
+        account = new MonthAccount(period.site(), period.month(), terms.packs(), period.sealed());
         hardware = new HardwareOfJobs(period.site(), terms, asOf);
         tables = new TableRows(names);
         movements = new MovementsSheet(period, names, movementRows);
         kits = new KitsSheet(period, kitRows);
         expiry = new ExpirySheet(period, terms, names, expiryRows);
         counts = new CountsSheet(period, names, countRows);
-        findings = new FindingsSheet(period, PartsBook::isOfParts, findingRows);
+        findings = new FindingsSheet(PartsBook::isOfParts, findingRows);
     }
 
     private static boolean isOfParts(Finding finding) {
@@ -78,10 +79,20 @@ public final class PartsBook implements Book {
     public void add(Component component) {
         LedgerFacts facts = component.facts();
         Ledger ledger = Ledger.of(facts);
-        account.addComponent(ledger, hardware.completed(component, ledger));
+        account.addComponent(ledger, hardware.completed(component, ledger), facts.ends());
         kits.add(facts, ledger);
         counts.add(facts.counts(), ledger.differences());
         addMoves(facts, ledger.moves());
+    }
+
+    /** The account of the month, whose opening a sealed month before gives. */
+    public MonthAccount account() {
+        return account;
+    }
+
+    /** Takes a movement of a sealed month that was taken back since. */
+    public void addTakenBack(Move move) {
+        movements.addTakenBack(move);
     }
 
     private void addMoves(LedgerFacts facts, List<Move> moves) {
@@ -102,8 +113,8 @@ public final class PartsBook implements Book {
     }
 
     @Override
-    public void add(Collection<Finding> found, Settlements settlements) {
-        findings.add(found, settlements);
+    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
+        findings.add(found, settlements, counts);
     }
 
     @Override

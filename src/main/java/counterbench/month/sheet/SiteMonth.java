@@ -1,16 +1,30 @@
 package counterbench.month.sheet;
 
+import counterbench.journal.SealedMonths;
+import counterbench.shared.Address;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
-/** A month of a site, from midnight to midnight of its own time. */
-public record SiteMonth(Site site, YearMonth month) {
+/**
+ * A month of a site, from midnight to midnight of its own time.
+ *
+ * @param sealed the months that are closed; what is recorded of them later is booked in the first
+ *     open one
+ */
+public record SiteMonth(Site site, YearMonth month, SealedMonths sealed) {
     public SiteMonth {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(month, "month");
+        Objects.requireNonNull(sealed, "sealed");
+    }
+
+    /** Of a site that never sealed a month. */
+    public SiteMonth(Site site, YearMonth month) {
+        this(site, month, SealedMonths.NONE);
     }
 
     /** The first instant. */
@@ -33,9 +47,18 @@ public record SiteMonth(Site site, YearMonth month) {
         return !at.isBefore(start()) && isBeforeEnd(at);
     }
 
-    /** Whether a day lies in it. */
-    public boolean contains(LocalDate day) {
-        return YearMonth.from(day).equals(month);
+    /** Whether a fact of an instant is booked in it. */
+    public boolean books(Instant at, @Nullable Address fact) {
+        return month.equals(sealed.booked(site.monthOf(at), entry(fact)));
+    }
+
+    /** Whether a fact of a day is booked in it. */
+    public boolean books(LocalDate day, @Nullable Address fact) {
+        return month.equals(sealed.booked(YearMonth.from(day), entry(fact)));
+    }
+
+    private static long entry(@Nullable Address fact) {
+        return fact == null ? 0 : fact.entry();
     }
 
     /** Whether an instant lies in it or before. */

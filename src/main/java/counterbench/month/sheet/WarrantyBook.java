@@ -11,15 +11,18 @@ import counterbench.review.JobCase;
 import counterbench.review.JobFile;
 import counterbench.review.Settlements;
 import counterbench.review.Terms;
+import counterbench.shared.Address;
 import counterbench.sheets.report.ReportRows;
 import counterbench.sheets.report.SpooledRows;
 import counterbench.stock.Count;
+import counterbench.stock.JobEnd;
 import counterbench.stock.LedgerFacts;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Gathers the rows of the monthly warranty workbook. */
@@ -48,12 +51,12 @@ public final class WarrantyBook implements Book {
         this.period = period;
         this.terms = terms;
         this.asOf = asOf;
-        claims = new ClaimsSheet(period, claimRows);
+        claims = new ClaimsSheet(period, asOf, claimRows);
         jobs = new JobsSheet(period, open, jobRows);
         evidence = new EvidenceSheet(period, evidenceRows);
         cores = new CoresSheet(period, coreRows);
         credits = new CreditsSheet(period, creditRows);
-        findings = new FindingsSheet(period, WarrantyBook::isOfWarranty, findingRows);
+        findings = new FindingsSheet(WarrantyBook::isOfWarranty, findingRows);
     }
 
     private static boolean isOfWarranty(Finding finding) {
@@ -62,9 +65,9 @@ public final class WarrantyBook implements Book {
     }
 
     @Override
-    public void add(Collection<Finding> found, Settlements settlements) {
+    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
         open.add(found, settlements);
-        findings.add(found, settlements);
+        findings.add(found, settlements, counts);
     }
 
     @Override
@@ -74,10 +77,18 @@ public final class WarrantyBook implements Book {
 
     @Override
     public void add(Component component) {
-        component.jobs().forEach(this::add);
+        component.jobs().forEach(file -> add(file, completion(file, component)));
     }
 
-    private void add(JobFile file) {
+    private static @Nullable Address completion(JobFile file, Component component) {
+        return component.facts().ends().stream()
+                .filter(end -> end.job().equals(file.name()))
+                .map(JobEnd::address)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private void add(JobFile file, @Nullable Address completion) {
         JobCase jobCase = new JobCase(period.site(), terms, asOf, file);
         List<CoreHistory> removed = jobCase.cores();
         claims.add(file);
@@ -88,7 +99,7 @@ public final class WarrantyBook implements Book {
         if (job != null
                 && completedAt != null
                 && job.isCompleted()
-                && period.contains(completedAt)) {
+                && period.books(completedAt, completion)) {
             jobs.add(job, completedAt, jobCase, removed);
             evidence.add(job, completedAt, jobCase, removed);
         }

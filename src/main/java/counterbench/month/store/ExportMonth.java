@@ -2,6 +2,7 @@ package counterbench.month.store;
 
 import counterbench.db.Store;
 import counterbench.journal.Entry;
+import counterbench.journal.Seal;
 import counterbench.journal.store.EntryReader;
 import counterbench.judgement.Finding;
 import counterbench.month.sheet.Book;
@@ -55,13 +56,30 @@ public final class ExportMonth {
             Objects.requireNonNull(now, "now");
             Objects.requireNonNull(file, "file");
         }
+
+        Request asOf(Instant at) {
+            return new Request(kind, period, layout, at, file);
+        }
     }
 
     /** Writes the workbook; says which entry was the newest, if there was one. */
     public Optional<Entry> run(Request request, Progress progress) {
         Site site = request.period().site();
+        Optional<Seal> seal = request.period().sealed().of(request.period().month());
+        if (seal.isPresent()) {
+            Optional<Entry> sealing =
+                    store.read(sql -> EntryReader.byNumber(sql, site.no(), seal.get().entry()));
+            write(request.asOf(seal.get().at()), sealing, progress);
+            return sealing;
+        }
         Optional<Entry> newest =
                 store.read(sql -> EntryReader.newest(sql, site.no(), 1)).stream().findFirst();
+        write(request, newest, progress);
+        return newest;
+    }
+
+    private void write(Request request, Optional<Entry> newest, Progress progress) {
+        Site site = request.period().site();
         long known = newest.map(Entry::number).orElse(0L);
         List<Finding> found =
                 new ReviewSite(store)
@@ -69,8 +87,12 @@ public final class ExportMonth {
         Settlements settled = new FindingBook(store).settled(site, request.now(), known);
         try (SiteScan scan = new SiteScan(store, site, request.now(), known);
                 Book book = book(request, scan.terms(), known)) {
-            book.add(found, settled);
+            book.add(
+                    found,
+                    settled,
+                    new MonthFindings(store, site, known).countsIn(request.period().month()));
             gather(scan, book, steps(progress, "gathering rows", site));
+            opening(request.period(), book);
             BookNotes notes =
                     new BookNotes(
                             request.kind(),
@@ -81,7 +103,18 @@ public final class ExportMonth {
                             found);
             sink.write(report(request, book, notes), request.file());
         }
-        return newest;
+    }
+
+    private void opening(SiteMonth period, Book book) {
+        if (book instanceof PartsBook parts) {
+            OpeningScan.fill(
+                    store,
+                    period.site(),
+                    period.month(),
+                    period.sealed(),
+                    parts.account(),
+                    parts::addTakenBack);
+        }
     }
 
     private static JobSteps steps(Progress progress, String what, Site site) {

@@ -1,6 +1,8 @@
 package counterbench.month.store;
 
 import counterbench.db.Store;
+import counterbench.journal.SealedMonths;
+import counterbench.journal.store.SealReader;
 import counterbench.month.MonthAccount;
 import counterbench.review.Component;
 import counterbench.review.HardwareOfJobs;
@@ -28,9 +30,11 @@ public final class ReconcileMonth {
      */
     public MonthAccount run(
             Site site, YearMonth month, Instant asOf, long known, LongConsumer progress) {
+        SealedMonths sealed = store.read(sql -> SealReader.upTo(sql, site.no(), known));
         try (SiteScan scan = new SiteScan(store, site, asOf, known)) {
-            Gathering gathering = new Gathering(scan, month, progress);
+            Gathering gathering = new Gathering(scan, month, sealed, progress);
             scan.all(gathering::take);
+            OpeningScan.fill(store, site, month, sealed, gathering.account, move -> {});
             gathering.account.addStore(Ledger.of(scan.storeOnly()), scan.looseCounts());
             return gathering.account;
         }
@@ -43,15 +47,16 @@ public final class ReconcileMonth {
         private final LongConsumer progress;
         private long jobs;
 
-        Gathering(SiteScan scan, YearMonth month, LongConsumer progress) {
+        Gathering(SiteScan scan, YearMonth month, SealedMonths sealed, LongConsumer progress) {
             this.hardware = new HardwareOfJobs(scan.site(), scan.terms(), scan.asOf());
-            this.account = new MonthAccount(scan.site(), month, scan.terms().packs());
+            this.account = new MonthAccount(scan.site(), month, scan.terms().packs(), sealed);
             this.progress = progress;
         }
 
         void take(Component component) {
             Ledger ledger = Ledger.of(component.facts());
-            account.addComponent(ledger, hardware.completed(component, ledger));
+            account.addComponent(
+                    ledger, hardware.completed(component, ledger), component.facts().ends());
             jobs += component.jobs().size();
             progress.accept(jobs);
         }

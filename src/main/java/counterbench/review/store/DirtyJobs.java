@@ -2,6 +2,7 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
+import static counterbench.db.generated.Tables.CREDITS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KIT_LINK;
@@ -37,6 +38,7 @@ final class DirtyJobs {
         dirty.ofCores(CORE_TAG.CORE, touched.names("core"));
         dirty.ofCores(CORE_TAG.SERIAL, touched.names("serial"));
         dirty.ofClaims(touched.names("claim"));
+        dirty.ofClaims(dirty.claimsNamedIn(touched.names("credit")));
         dirty.due(now);
         dirty.withSameSerials();
         return dirty.found;
@@ -98,6 +100,21 @@ final class DirtyJobs {
                                         CLAIMS_FACT.SITE_NO.eq((short) siteNo),
                                         CLAIMS_FACT.CLAIM.eq(claim))
                                 .fetch(r -> JobKey.jobNo(r.value1())));
+    }
+
+    /** A credit that is matched anew no longer belongs to the claim that it names. */
+    private Set<String> claimsNamedIn(Set<String> remittances) {
+        return Set.copyOf(
+                OneByOne.fetch(
+                        remittances,
+                        remittance ->
+                                sql.selectDistinct(CREDITS_FACT.CLAIM)
+                                        .from(CREDITS_FACT)
+                                        .where(
+                                                CREDITS_FACT.SITE_NO.eq((short) siteNo),
+                                                CREDITS_FACT.REMITTANCE.eq(remittance),
+                                                CREDITS_FACT.CLAIM.isNotNull())
+                                        .fetch(CREDITS_FACT.CLAIM)));
     }
 
     private void due(Instant now) {

@@ -235,7 +235,7 @@ final class FactReader {
                         row.text("reason")));
     }
 
-    Optional<Credit> credit(FactRow row) {
+    Optional<Credit> credit(Address address, FactRow row) {
         LocalDate paidOn = Objects.requireNonNull(row.date("paid_on"));
         if (!horizon.reaches(paidOn)) {
             return Optional.empty();
@@ -251,7 +251,9 @@ final class FactReader {
                         row.text("core"),
                         row.text("serial"),
                         creditKind(row),
-                        row.text("currency")));
+                        row.text("currency"),
+                        address,
+                        false));
     }
 
     /** A line that does not say what it pays, and names a core and no claim, pays for the core. */

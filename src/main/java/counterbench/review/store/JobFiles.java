@@ -1,6 +1,7 @@
 package counterbench.review.store;
 
 import counterbench.campaign.Vehicle;
+import counterbench.claims.Credit;
 import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
@@ -32,6 +33,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jooq.Record;
 import org.jspecify.annotations.Nullable;
 
@@ -43,6 +45,7 @@ final class JobFiles {
     private final SiteFacts siteFacts;
     private final Set<String> measured;
     private final Map<String, List<SameVehicle>> sameVehicles;
+    private final CreditMatches matches;
 
     JobFiles(
             Visible visible,
@@ -50,7 +53,9 @@ final class JobFiles {
             Horizon horizon,
             SiteFacts siteFacts,
             Terms terms,
-            Map<String, List<SameVehicle>> sameVehicles) {
+            Map<String, List<SameVehicle>> sameVehicles,
+            CreditMatches matches) {
+        this.matches = matches;
         this.visible = visible;
         this.reader = reader;
         this.horizon = horizon;
@@ -98,12 +103,10 @@ final class JobFiles {
                         keyed(rows, FactKind.CLAIMS).stream()
                                 .flatMap(k -> reader.claim(k.address(), k.row()).stream())
                                 .toList(),
-                        keyed(rows, FactKind.CREDITS).stream()
-                                .flatMap(k -> reader.credit(k.row()).stream())
-                                .toList(),
+                        credits(rows),
                         vehicle(rows),
                         job == null ? List.of() : sameVehicle(job));
-        @Nullable JobEnd end = job == null ? null : end(job, jobs);
+        @Nullable JobEnd end = job == null ? null : end(job, jobs, rows);
         return new Part(file, kits(rows), named(issues, uses), end, horizon.takeNext());
     }
 
@@ -149,6 +152,28 @@ final class JobFiles {
 
     private List<Keyed> keyed(JobRows.Rows rows, FactKind kind) {
         return Keyed.merge(FactTable.of(kind), rows.of(kind), visible);
+    }
+
+    /**
+     * Those that name a claim of the job and are not matched otherwise, and those matched to it.
+     */
+    private List<Credit> credits(JobRows.Rows rows) {
+        List<Credit> credits = new ArrayList<>();
+        read(rows.of(FactKind.CREDITS))
+                .filter(c -> !matches.isMatched(c.name()))
+                .forEach(credits::add);
+        FactTable claims = FactTable.of(FactKind.CLAIMS);
+        Set<String> names =
+                rows.of(FactKind.CLAIMS).stream()
+                        .map(r -> r.get(claims.text("claim")))
+                        .collect(Collectors.toSet());
+        read(rows.of(FactKind.MATCHES)).forEach(c -> credits.addAll(matches.shares(c, names)));
+        return credits;
+    }
+
+    private Stream<Credit> read(List<Record> rows) {
+        return Keyed.merge(FactTable.of(FactKind.CREDITS), rows, visible).stream()
+                .flatMap(k -> reader.credit(k.address(), k.row()).stream());
     }
 
     /** A plug goes on the job's only core where the row does not say which. */
@@ -199,11 +224,24 @@ final class JobFiles {
                 TermsReader.vehicleKey(job.campaign(), Vehicle.compared(job.vin())), List.of());
     }
 
-    private @Nullable JobEnd end(Job job, List<Keyed> rows) {
+    private @Nullable JobEnd end(Job job, List<Keyed> jobs, JobRows.Rows rows) {
         Instant completedAt = job.completedAt();
         return job.isCompleted() && completedAt != null
-                ? new JobEnd(rows.get(0).last(), job.job(), completedAt, measured)
+                ? new JobEnd(
+                        completion(rows).orElse(jobs.get(0).last()),
+                        job.job(),
+                        completedAt,
+                        measured)
                 : null;
+    }
+
+    /** The first row that says when the job was completed. */
+    private Optional<Address> completion(JobRows.Rows rows) {
+        FactTable table = FactTable.of(FactKind.JOBS);
+        return rows.of(FactKind.JOBS).stream()
+                .filter(r -> r.get(table.column("completed_at")) != null)
+                .flatMap(r -> visible.address(table, r).stream())
+                .min(Address::compareTo);
     }
 
     /** The component that the parts make. */

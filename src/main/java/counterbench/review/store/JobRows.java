@@ -7,6 +7,7 @@ import static counterbench.db.generated.Tables.CREDITS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.KIT_LINK;
+import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.VEHICLES_FACT;
 
 import counterbench.db.JobKey;
@@ -54,6 +55,7 @@ final class JobRows implements AutoCloseable {
     private final RowCursor acknowledgementsByCore;
     private final RowCursor acknowledgementsBySerial;
     private final RowCursor credits;
+    private final RowCursor matched;
 
     /** The rows of the jobs of a site from one number to another, both included. */
     JobRows(Store store, int siteNo, int from, int to) {
@@ -69,6 +71,7 @@ final class JobRows implements AutoCloseable {
         acknowledgementsByCore = RowCursor.byJobNo(open(this::acknowledgementsByCore));
         acknowledgementsBySerial = RowCursor.byJobNo(open(this::acknowledgementsBySerial));
         credits = RowCursor.byKey(open(this::credits));
+        matched = RowCursor.byKey(open(this::matched));
     }
 
     private ResultQuery<? extends Record> open(
@@ -149,6 +152,23 @@ final class JobRows implements AutoCloseable {
                 .orderBy(CLAIMS_FACT.K, CREDITS_FACT.BATCH, CREDITS_FACT.LINE);
     }
 
+    /** Lines of remittances that were matched to claims of the jobs. */
+    private ResultQuery<? extends Record> matched(DSLContext sql) {
+        return sql.select(first(CLAIMS_FACT.K, CREDITS_FACT))
+                .from(CLAIMS_FACT)
+                .join(MATCHES_FACT)
+                .on(
+                        MATCHES_FACT.SITE_NO.eq(CLAIMS_FACT.SITE_NO),
+                        MATCHES_FACT.CLAIM.eq(CLAIMS_FACT.CLAIM))
+                .join(CREDITS_FACT)
+                .on(
+                        CREDITS_FACT.SITE_NO.eq(MATCHES_FACT.SITE_NO),
+                        CREDITS_FACT.REMITTANCE.eq(MATCHES_FACT.REMITTANCE),
+                        CREDITS_FACT.REMITTANCE_LINE.eq(MATCHES_FACT.REMITTANCE_LINE))
+                .where(inRange(CLAIMS_FACT.K))
+                .orderBy(CLAIMS_FACT.K, CREDITS_FACT.BATCH, CREDITS_FACT.LINE);
+    }
+
     /** The number of the next job that any row belongs to; the greatest integer after the last. */
     int nextJobNo() {
         return facts.values().stream().mapToInt(RowCursor::nextJobNo).min().orElseThrow();
@@ -164,6 +184,7 @@ final class JobRows implements AutoCloseable {
         answers.addAll(acknowledgementsBySerial.take(jobNo));
         taken.put(FactKind.ACKNOWLEDGEMENTS, answers);
         taken.put(FactKind.CREDITS, credits.take(jobNo));
+        taken.put(FactKind.MATCHES, matched.take(jobNo));
         return new Rows(jobNo, taken);
     }
 
@@ -178,7 +199,13 @@ final class JobRows implements AutoCloseable {
     public void close() {
         List<RowCursor> cursors = new ArrayList<>(facts.values());
         cursors.addAll(
-                List.of(vehicles, kits, acknowledgementsByCore, acknowledgementsBySerial, credits));
+                List.of(
+                        vehicles,
+                        kits,
+                        acknowledgementsByCore,
+                        acknowledgementsBySerial,
+                        credits,
+                        matched));
         cursors.forEach(RowCursor::close);
         connections.forEach(store::closeReader);
     }

@@ -46,6 +46,7 @@ final class SiteFacts {
     private final Visible visible;
     private final FactReader reader;
     private final Packs packs;
+    private final CreditMatches matches;
     private final List<Receipt> receipts;
     private final List<Acknowledgement> ofWholeShipments;
     private final List<StockEvent> looseEvents = new ArrayList<>();
@@ -53,7 +54,14 @@ final class SiteFacts {
     private final Map<String, List<StockEvent>> eventsOfKit = new HashMap<>();
     private final Map<String, List<Count>> countsOfKit = new HashMap<>();
 
-    SiteFacts(DSLContext sql, Site site, Visible visible, FactReader reader, Packs packs) {
+    SiteFacts(
+            DSLContext sql,
+            Site site,
+            Visible visible,
+            FactReader reader,
+            Packs packs,
+            CreditMatches matches) {
+        this.matches = matches;
         this.sql = sql;
         this.site = site;
         this.visible = visible;
@@ -216,7 +224,8 @@ final class SiteFacts {
                 r -> r.get(CREDITS_FACT.REMITTANCE) + " " + r.get(CREDITS_FACT.REMITTANCE_LINE),
                 rows ->
                         Keyed.merge(table, rows, visible).stream()
-                                .flatMap(k -> reader.credit(k.row()).stream())
+                                .flatMap(k -> reader.credit(k.address(), k.row()).stream())
+                                .filter(c -> !matches.isMatched(c.name()))
                                 .map(c -> new CreditFacts(site, c, null, knownCore(c)))
                                 .forEach(credits));
     }

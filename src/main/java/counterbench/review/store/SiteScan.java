@@ -68,7 +68,8 @@ public final class SiteScan implements AutoCloseable {
         Visible visible = new Visible(posted);
         FactReader reader = new FactReader(horizon);
         TermsReader termsReader = new TermsReader(sql, site, visible, horizon, jobNos);
-        this.siteFacts = new SiteFacts(sql, site, visible, reader, termsReader.packs());
+        CreditMatches matches = CreditMatches.read(sql, site, visible, horizon);
+        this.siteFacts = new SiteFacts(sql, site, visible, reader, termsReader.packs(), matches);
         this.terms = termsReader.terms(siteFacts.receipts());
         this.shared =
                 jobNos == null
@@ -76,7 +77,13 @@ public final class SiteScan implements AutoCloseable {
                         : SharedKits.of(sql, site.no(), jobNos);
         this.files =
                 new JobFiles(
-                        visible, reader, horizon, siteFacts, terms, termsReader.sameVehicles());
+                        visible,
+                        reader,
+                        horizon,
+                        siteFacts,
+                        terms,
+                        termsReader.sameVehicles(),
+                        matches);
         this.shipmentReader = new ShipmentReader(sql, site, visible, reader);
         this.looseKits = new LooseKits(siteFacts, files, visible, reader);
         this.nextSiteFact = horizon.takeNext();

@@ -2,6 +2,7 @@ package counterbench.shell.care;
 
 import counterbench.care.ReversalRequest;
 import counterbench.care.store.ReverseEntry;
+import counterbench.care.store.SealedFacts;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.shared.Site;
@@ -54,6 +55,15 @@ public final class ReverseCommand extends BaseCommand {
                         + entry.number()
                         + " of site "
                         + site.site());
+        new SealedFacts(store.get(), site)
+                .of(request.entry())
+                .forEach(
+                        (month, open) ->
+                                in.tell(
+                                        month
+                                                + " is sealed and stays as it is: the reversal is"
+                                                + " booked in "
+                                                + open));
         return Status.DONE;
     }
 }

@@ -110,6 +110,9 @@ public final class ImportCommand extends BaseCommand {
             report.counts().forEach((kind, c) -> rows.add(kind.word(), c.recorded(), c.known()));
         }
         in.tell(summary(in, report));
+        if (report.late() > 0) {
+            in.tell(rows(report.late()) + " of sealed months: booked in the first open one");
+        }
     }
 
     private String summary(Invocation in, ImportReport report) {

@@ -5,6 +5,7 @@ import counterbench.journal.Entry;
 import counterbench.month.sheet.BookKind;
 import counterbench.month.sheet.SiteMonth;
 import counterbench.month.store.ExportMonth;
+import counterbench.month.store.MonthFindings;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.sheets.report.ReportLayouts;
@@ -72,7 +73,13 @@ public final class ExportMonthCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
-        SiteMonth period = begun(in, new SiteMonth(site, in.get(MONTH)));
+        SiteMonth period =
+                begun(
+                        in,
+                        new SiteMonth(
+                                site,
+                                in.get(MONTH),
+                                new MonthFindings(store.get(), site).sealed()));
         String usual = kind.word() + "-" + site.site() + "-" + period.month() + ".xlsx";
         Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
         Path file = OutputFile.WORKBOOK.at(place, usual, in.has(REPLACE));
@@ -105,11 +112,12 @@ public final class ExportMonthCommand extends BaseCommand {
     }
 
     private String told(SiteMonth period, Optional<Entry> newest) {
-        return "the %s workbook of %s for %s, as known at %s"
+        return "the %s workbook of %s for %s, as %s at %s"
                 .formatted(
                         kind.word(),
                         period.site().site(),
                         period.month(),
+                        period.sealed().of(period.month()).isPresent() ? "sealed" : "known",
                         newest.map(e -> "journal entry " + e.number()).orElse("an empty journal"));
     }
 }

@@ -2,7 +2,9 @@ package counterbench.shell.month;
 
 import counterbench.campaign.store.PackBook;
 import counterbench.db.Store;
+import counterbench.journal.Seal;
 import counterbench.month.MonthAccount;
+import counterbench.month.store.MonthFindings;
 import counterbench.month.store.ReconcileMonth;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
@@ -20,6 +22,7 @@ import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
@@ -76,6 +79,16 @@ public final class ReconcileCommand extends BaseCommand {
     }
 
     private MonthAccount account(Invocation in, Site site) {
+        Optional<Seal> seal = new MonthFindings(store.get(), site).sealed().of(in.get(MONTH));
+        if (seal.isPresent() && !in.has(AS_OF) && !in.has(KNOWN)) {
+            return new ReconcileMonth(store.get())
+                    .run(
+                            site,
+                            in.get(MONTH),
+                            seal.get().at(),
+                            seal.get().entry(),
+                            ReadJobs.shown(in, site));
+        }
         Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
         return new ReconcileMonth(store.get())
                 .run(

@@ -4,6 +4,7 @@ import counterbench.campaign.store.PackBook;
 import counterbench.db.Store;
 import counterbench.judgement.Rule;
 import counterbench.judgement.Severity;
+import counterbench.month.store.MonthFindings;
 import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
@@ -76,7 +77,10 @@ public final class ReviewCommand extends BaseCommand {
                         .note(
                                 "A finding says what the facts and the terms show. It is never"
                                         + " leave to drive; the maker's own procedure comes first.")
-                        .note("Without --site, all sites are reviewed."));
+                        .note("Without --site, all sites are reviewed.")
+                        .note(
+                                "A sealed month is shown as it was judged at its seal; what turns"
+                                        + " up about it later counts in the first open month."));
         this.store = store;
         this.sites = sites;
     }
@@ -102,6 +106,9 @@ public final class ReviewCommand extends BaseCommand {
         FindingBook book = new FindingBook(store.get());
         LongConsumer progress = judged(in, "judging jobs of " + site.site());
         if (!in.has(AS_OF) && !in.has(KNOWN)) {
+            if (in.has(MONTH)) {
+                return new MonthFindings(store.get(), site).of(in.get(MONTH), in.now(), progress);
+            }
             return book.now(site, in.now(), progress);
         }
         Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
@@ -126,7 +133,7 @@ public final class ReviewCommand extends BaseCommand {
                 campaign,
                 in.all(RULE),
                 in.all(SEVERITY),
-                in.find(MONTH),
+                in.has(AS_OF) || in.has(KNOWN) ? in.find(MONTH) : Optional.empty(),
                 in.find(STATE),
                 in.find(JOB).map(job -> subjects(job, reviewed)));
     }

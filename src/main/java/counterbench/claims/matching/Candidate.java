@@ -1,0 +1,54 @@
+package counterbench.claims.matching;
+
+import counterbench.claims.Claim;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A claim that a credit may belong to.
+ *
+ * @param vin of its job's vehicle
+ * @param cores of its job
+ * @param credited what came for it already, core credits apart, by lines that need no match
+ */
+public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, BigDecimal credited) {
+    public Candidate {
+        Objects.requireNonNull(claim, "claim");
+        cores = List.copyOf(cores);
+        Objects.requireNonNull(credited, "credited");
+    }
+
+    /** A removed unit by its names. */
+    public record Core(String tag, @Nullable String serial) {}
+
+    /** Its number. */
+    public String name() {
+        return claim.claim();
+    }
+
+    /** What is still to come; empty where the claim states no amount. */
+    public Optional<BigDecimal> open() {
+        return claim.total().map(total -> total.subtract(credited));
+    }
+
+    /** Whether it was neither withdrawn nor denied. */
+    boolean stands() {
+        return claim.fallsOn().isEmpty();
+    }
+
+    /** Whether an amount is one of its lines, or all of them but one. */
+    boolean hasLine(BigDecimal amount) {
+        Optional<BigDecimal> total = claim.total();
+        return Stream.of(claim.labourAmount(), claim.partsAmount(), claim.coreCharge())
+                .filter(Objects::nonNull)
+                .filter(line -> line.signum() != 0)
+                .anyMatch(
+                        line ->
+                                line.compareTo(amount) == 0
+                                        || total.get().subtract(line).compareTo(amount) == 0);
+    }
+}

@@ -1,0 +1,232 @@
+package counterbench.claims.matching;
+
+import counterbench.claims.Credit;
+import counterbench.claims.matching.Proposal.Ranked;
+import counterbench.claims.matching.Proposal.Share;
+import counterbench.claims.matching.Proposal.Verdict;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Pairs credits with claims. A pair is taken by itself only where it is the one good match for both
+ * sides by a clear margin; all else is for a person to say.
+ */
+public final class Matching {
+    /** Points from which a match is good. */
+    private static final int GOOD = 10;
+
+    /** Points that nothing beats that shares no name exactly. */
+    static final int VERY_GOOD = 13;
+
+    /** How many points the next best must be behind. */
+    private static final int MARGIN = 5;
+
+    private static final Pattern BETWEEN_CLAIMS = Pattern.compile("\\s*[,;+&]\\s*|\\s+and\\s+");
+
+    private final Candidates candidates;
+    private final Map<String, BigDecimal> named;
+
+    private Matching(Candidates candidates, Map<String, BigDecimal> named) {
+        this.candidates = candidates;
+        this.named = named;
+    }
+
+    /**
+     * What is to become of each credit, in their order.
+     *
+     * @param credits those that nobody matched yet; core credits only where they name no core that
+     *     is known
+     */
+    public static List<Proposal> of(Collection<Credit> credits, Collection<Candidate> claims) {
+        Map<String, BigDecimal> named = new HashMap<>();
+        credits.stream()
+                .filter(c -> c.claim() != null && c.kind() != Credit.Kind.CORE)
+                .forEach(c -> named.merge(c.claim(), c.amount(), BigDecimal::add));
+        Matching matching = new Matching(new Candidates(claims), named);
+        List<Proposal> proposals = credits.stream().map(matching::propose).toList();
+        return matching.bothSides(proposals);
+    }
+
+    private Proposal propose(Credit credit) {
+        List<Ranked> ranked = candidates.ranked(credit);
+        Optional<Candidate> itsClaim = candidates.named(credit.claim());
+        if (itsClaim.isPresent()) {
+            return ofNamed(credit, itsClaim.get(), ranked);
+        }
+        Optional<Proposal> several = several(credit, ranked);
+        return several.orElseGet(() -> ofUnnamed(credit, ranked));
+    }
+
+    /** One that names a claim that there is: does anything else support that? */
+    private Proposal ofNamed(Credit credit, Candidate claim, List<Ranked> ranked) {
+        Likeness likeness = Likeness.of(credit, claim);
+        String doubt = null;
+        if (likeness.contradicted()) {
+            doubt = "it names claim " + claim.name() + ", but " + against(likeness);
+        } else if (!isSupported(credit, claim, likeness)) {
+            doubt = "nothing but the number says that it is claim " + claim.name();
+        } else if (isTooMuch(claim, named.getOrDefault(claim.name(), BigDecimal.ZERO))) {
+            doubt = "with it, more comes for claim " + claim.name() + " than it asks";
+        }
+        return doubt == null
+                ? new Proposal(
+                        credit,
+                        Verdict.AS_NAMED,
+                        List.of(),
+                        ranked,
+                        "it names claim " + claim.name())
+                : new Proposal(
+                        credit,
+                        Verdict.DOUBTFUL,
+                        List.of(),
+                        withNamed(ranked, claim, likeness),
+                        doubt);
+    }
+
+    private static List<Ranked> withNamed(List<Ranked> ranked, Candidate claim, Likeness likeness) {
+        if (ranked.stream().anyMatch(r -> r.candidate().equals(claim))) {
+            return ranked;
+        }
+        List<Ranked> all = new ArrayList<>(ranked);
+        all.add(new Ranked(claim, likeness));
+        return all;
+    }
+
+    private static String against(Likeness likeness) {
+        return String.join(", ", likeness.speaksAgainst());
+    }
+
+    /** The lines that name a claim may make up its total together. */
+    private boolean isSupported(Credit credit, Candidate claim, Likeness likeness) {
+        boolean together =
+                claim.claim().total().filter(total -> total.compareTo(sum(claim)) == 0).isPresent();
+        return likeness.speaksFor().size() > 1 || (credit.kind() != Credit.Kind.CORE && together);
+    }
+
+    private BigDecimal sum(Candidate claim) {
+        return claim.credited().add(named.getOrDefault(claim.name(), BigDecimal.ZERO));
+    }
+
+    private static boolean isTooMuch(Candidate claim, BigDecimal more) {
+        return claim.claim()
+                .total()
+                .filter(total -> claim.credited().add(more).compareTo(total) > 0)
+                .isPresent();
+    }
+
+    /** One that names several claims and comes to what is open for all of them. */
+    private Optional<Proposal> several(Credit credit, List<Ranked> ranked) {
+        @Nullable String said = credit.claim();
+        if (said == null || credit.kind() == Credit.Kind.CORE) {
+            return Optional.empty();
+        }
+        String[] names = BETWEEN_CLAIMS.split(said.strip(), -1);
+        List<Share> shares = new ArrayList<>();
+        for (String name : names) {
+            candidates
+                    .named(name)
+                    .flatMap(c -> c.open().map(open -> new Share(c, open)))
+                    .ifPresent(shares::add);
+        }
+        if (names.length < 2 || shares.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(sharedOut(credit, shares, shares.size() == names.length, ranked));
+    }
+
+    private static Proposal sharedOut(
+            Credit credit, List<Share> shares, boolean allThere, List<Ranked> ranked) {
+        BigDecimal sum =
+                shares.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        List<Ranked> those =
+                shares.stream()
+                        .map(s -> new Ranked(s.candidate(), Likeness.of(credit, s.candidate())))
+                        .toList();
+        boolean possible = those.stream().noneMatch(r -> r.likeness().contradicted());
+        if (allThere && possible && sum.compareTo(credit.amount()) == 0) {
+            return new Proposal(
+                    credit,
+                    Verdict.SURE,
+                    shares,
+                    those,
+                    "it names " + credit.claim() + " and is what is open for all of them");
+        }
+        return doubtful(
+                credit,
+                those.isEmpty() ? ranked : those,
+                "it names " + credit.claim() + ", for which " + sum.toPlainString() + " is open");
+    }
+
+    private static Proposal ofUnnamed(Credit credit, List<Ranked> ranked) {
+        if (ranked.isEmpty()) {
+            return new Proposal(credit, Verdict.UNKNOWN, List.of(), ranked, "no claim is like it");
+        }
+        Likeness best = ranked.get(0).likeness();
+        if (best.contradicted()) {
+            return doubtful(credit, ranked, against(best));
+        }
+        if (best.points() < GOOD) {
+            return doubtful(credit, ranked, "too little speaks for it: " + best.words());
+        }
+        if (ranked.size() > 1 && best.points() - ranked.get(1).likeness().points() < MARGIN) {
+            return doubtful(
+                    credit,
+                    ranked,
+                    "claim " + ranked.get(1).candidate().name() + " is nearly as like");
+        }
+        return new Proposal(
+                credit,
+                Verdict.SURE,
+                List.of(new Share(ranked.get(0).candidate(), credit.amount())),
+                ranked,
+                best.words());
+    }
+
+    private static Proposal doubtful(Credit credit, List<Ranked> ranked, String why) {
+        return new Proposal(credit, Verdict.DOUBTFUL, List.of(), ranked, why);
+    }
+
+    /** Where more would come for a claim than it asks, no credit of those is sure. */
+    private List<Proposal> bothSides(List<Proposal> proposals) {
+        Map<String, BigDecimal> coming = new HashMap<>(named);
+        named.keySet().stream().filter(n -> candidates.named(n).isEmpty()).forEach(coming::remove);
+        proposals.forEach(
+                p ->
+                        payments(p)
+                                .forEach(
+                                        s ->
+                                                coming.merge(
+                                                        s.candidate().name(),
+                                                        s.amount(),
+                                                        BigDecimal::add)));
+        return proposals.stream().map(p -> checked(p, coming)).toList();
+    }
+
+    private static List<Share> payments(Proposal proposal) {
+        return proposal.credit().kind() == Credit.Kind.CORE ? List.of() : proposal.shares();
+    }
+
+    private static Proposal checked(Proposal proposal, Map<String, BigDecimal> coming) {
+        return payments(proposal).stream()
+                .filter(
+                        s ->
+                                isTooMuch(
+                                        s.candidate(),
+                                        coming.getOrDefault(s.candidate().name(), BigDecimal.ZERO)))
+                .findFirst()
+                .map(
+                        s ->
+                                proposal.doubted(
+                                        "with it, more comes for claim "
+                                                + s.candidate().name()
+                                                + " than it asks"))
+                .orElse(proposal);
+    }
+}

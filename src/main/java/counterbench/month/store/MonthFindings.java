@@ -1,0 +1,100 @@
+package counterbench.month.store;
+
+import counterbench.db.Store;
+import counterbench.journal.Seal;
+import counterbench.journal.SealedMonths;
+import counterbench.journal.store.SealReader;
+import counterbench.judgement.Finding;
+import counterbench.review.FindingId;
+import counterbench.review.StatedFinding;
+import counterbench.review.store.FindingBook;
+import counterbench.review.store.ReviewSite;
+import counterbench.shared.Site;
+import java.time.Instant;
+import java.time.YearMonth;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.LongConsumer;
+import java.util.function.Predicate;
+
+/**
+ * The findings that count in a month. A sealed month has those that were known at its seal; what
+ * turns up about sealed months later counts in the first open one.
+ */
+public final class MonthFindings {
+    private final Store store;
+    private final Site site;
+    private final SealedMonths sealed;
+
+    public MonthFindings(Store store, Site site) {
+        this(store, site, Long.MAX_VALUE);
+    }
+
+    /**
+     * @param known the entry that counts as the newest
+     */
+    public MonthFindings(Store store, Site site, long known) {
+        this.store = store;
+        this.site = site;
+        this.sealed = store.read(sql -> SealReader.upTo(sql, site.no(), known));
+    }
+
+    /** The months that are closed. */
+    public SealedMonths sealed() {
+        return sealed;
+    }
+
+    /** The findings of a month: of a sealed one as at its seal, of another one as of now. */
+    public List<StatedFinding> of(YearMonth month, Instant now, LongConsumer progress) {
+        return sealed.of(month)
+                .map(seal -> asOf(month, seal.at(), seal.entry(), progress))
+                .orElseGet(() -> counting(month, new FindingBook(store).now(site, now, progress)));
+    }
+
+    /** The findings of a month with all that is known; keeps nothing, and so waits for nobody. */
+    List<StatedFinding> ofOpen(YearMonth month, Instant at) {
+        return asOf(month, at, ReviewSite.NEWEST, jobs -> {});
+    }
+
+    private List<StatedFinding> asOf(
+            YearMonth month, Instant at, long known, LongConsumer progress) {
+        return counting(month, new FindingBook(store).asOf(site, at, known, progress));
+    }
+
+    private List<StatedFinding> counting(YearMonth month, List<StatedFinding> all) {
+        Predicate<Finding> counts = countsIn(month);
+        return all.stream().filter(stated -> counts.test(stated.finding())).toList();
+    }
+
+    /** Says which findings count in a month. */
+    public Predicate<Finding> countsIn(YearMonth month) {
+        Optional<Seal> before = sealed.before(month);
+        if (before.isEmpty()) {
+            return finding -> month.equals(finding.month());
+        }
+        Set<Known> known = known(before.get());
+        return finding ->
+                month.equals(finding.month())
+                        || (isBefore(finding, month) && !known.contains(Known.of(finding)));
+    }
+
+    private static boolean isBefore(Finding finding, YearMonth month) {
+        return finding.month() != null && finding.month().isBefore(month);
+    }
+
+    private Set<Known> known(Seal seal) {
+        Set<Known> known = new HashSet<>();
+        new ReviewSite(store)
+                .run(site, seal.at(), seal.entry(), jobs -> {})
+                .forEach(finding -> known.add(Known.of(finding)));
+        return known;
+    }
+
+    private record Known(FindingId id, String evidence) {
+        static Known of(Finding finding) {
+            return new Known(FindingId.of(finding), finding.evidence());
+        }
+    }
+}

@@ -1,0 +1,139 @@
+package counterbench.shell.claims;
+
+import counterbench.acts.desk.ClaimCase;
+import counterbench.acts.desk.ClaimDraft;
+import counterbench.acts.store.ReadDrafts;
+import counterbench.campaign.store.PackBook;
+import counterbench.claims.draft.Draft;
+import counterbench.db.Store;
+import counterbench.shared.Site;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.acts.LiveNames;
+import counterbench.shell.campaign.KnownCampaign;
+import counterbench.shell.month.ReadJobs;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+
+/** Drafts a claim for every job that is done and not claimed. */
+public final class ClaimDraftCommand extends BaseCommand {
+    private static final Option<String> CAMPAIGN =
+            Option.of("campaign", "CAMPAIGN", Readings.TEXT, "only jobs of this campaign");
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public ClaimDraftCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of(
+                                "claim draft",
+                                Group.WARRANTY_DESK,
+                                "Draft a claim for every job that is done and not claimed")
+                        .takes(
+                                DeskOptions.MONTH,
+                                CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
+                                DeskOptions.AS_OF,
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
+                        .printsRows()
+                        .example("claim draft --month 2026-03")
+                        .example("claim draft --month 2026-03 --format csv")
+                        .note(
+                                "Labour is the hours of the operation for the job's outcome at the"
+                                        + " rate of the day of completion. Parts are the kit's cost,"
+                                        + " once and whole, less what was put back, and loose parts"
+                                        + " at what their receipts cost, first in, first out, with"
+                                        + " the campaign's allowance. Each line is rounded half-even"
+                                        + " to the cent.")
+                        .note(
+                                "A draft is worked out anew each time and kept nowhere; claim submit"
+                                        + " records it."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        Site site = sites.of(in);
+        Instant asOf = DeskOptions.asOf(in, site);
+        List<ClaimDraft> drafts =
+                new ReadDrafts(store.get()).run(site, asOf, wanted(in), ReadJobs.shown(in, site));
+        try (Rows rows =
+                in.rows(
+                        Column.text("job"),
+                        Column.text("campaign"),
+                        Column.text("work_order"),
+                        Column.text("completed_on"),
+                        Column.text("operation"),
+                        Column.number("labour_hours"),
+                        Column.number("labour_amount"),
+                        Column.number("parts_amount"),
+                        Column.number("core_charge"),
+                        Column.number("total"),
+                        Column.text("submit_by"),
+                        Column.text("held_back"))) {
+            drafts.forEach(draft -> add(rows, draft));
+        }
+        tell(in, site, drafts, site.dayOf(asOf));
+        return Status.DONE;
+    }
+
+    private Predicate<ClaimCase> wanted(Invocation in) {
+        Optional<YearMonth> month = in.find(DeskOptions.MONTH);
+        Optional<String> campaign =
+                in.find(CAMPAIGN)
+                        .map(named -> KnownCampaign.of(named, new PackBook(store.get()).all()));
+        return found ->
+                found.isUnclaimed()
+                        && (month.isEmpty() || month.get().equals(found.month()))
+                        && (campaign.isEmpty()
+                                || campaign.get().equals(found.job().job().campaign()));
+    }
+
+    private static void add(Rows rows, ClaimDraft drafted) {
+        Draft draft = drafted.draft();
+        rows.add(
+                draft.job(),
+                draft.campaign(),
+                draft.workOrder(),
+                draft.completedOn(),
+                draft.operation(),
+                draft.hours().stripTrailingZeros().toPlainString(),
+                Money.text(draft.labour()),
+                Money.text(draft.parts()),
+                Money.text(draft.coreCharge()),
+                Money.text(draft.total()),
+                draft.submitBy(),
+                drafted.isReady() ? null : String.join("; ", drafted.held()));
+    }
+
+    private static void tell(Invocation in, Site site, List<ClaimDraft> drafts, LocalDate today) {
+        List<ClaimDraft> ready = drafts.stream().filter(ClaimDraft::isReady).toList();
+        in.tell(
+                "%d drafts, %d of them ready to submit, for %s %s in all; %d held back"
+                        .formatted(
+                                drafts.size(),
+                                ready.size(),
+                                Money.text(
+                                        Money.sum(
+                                                ready.stream()
+                                                        .map(d -> d.draft().total())
+                                                        .toList())),
+                                site.currency().getCurrencyCode(),
+                                drafts.size() - ready.size()));
+        DueSoon.words(drafts, today).forEach(in::tell);
+    }
+}

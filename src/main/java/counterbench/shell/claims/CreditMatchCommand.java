@@ -1,0 +1,207 @@
+package counterbench.shell.claims;
+
+import counterbench.acts.Stamp;
+import counterbench.acts.desk.CreditDesk;
+import counterbench.acts.desk.MatchCredits;
+import counterbench.acts.desk.MatchCredits.Share;
+import counterbench.acts.store.ReadCreditDesk;
+import counterbench.acts.store.RecordAct;
+import counterbench.claims.Credit;
+import counterbench.claims.matching.Proposal;
+import counterbench.claims.matching.Proposal.Verdict;
+import counterbench.db.Store;
+import counterbench.people.Person;
+import counterbench.shared.Refused;
+import counterbench.shared.Site;
+import counterbench.shell.Argument;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.Group;
+import counterbench.shell.Invocation;
+import counterbench.shell.Manual;
+import counterbench.shell.Option;
+import counterbench.shell.Options;
+import counterbench.shell.Readings;
+import counterbench.shell.SiteChoice;
+import counterbench.shell.Status;
+import counterbench.shell.acts.ActTold;
+import counterbench.shell.acts.LiveNames;
+import counterbench.shell.month.ReadJobs;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Pairs lines of remittances with claims, and asks where it is not plain which. */
+public final class CreditMatchCommand extends BaseCommand {
+    private static final Argument<String> CREDIT =
+            Argument.of("CREDIT", Readings.TEXT, "one line, such as RM-0227-N/35, to match by hand")
+                    .asOptional();
+    private static final Option<String> CLAIM =
+            Option.of(
+                            "claim",
+                            "CLAIM[=AMOUNT]",
+                            Readings.TEXT,
+                            "the claim that it pays; several with their amounts")
+                    .asRepeatable();
+    private static final Option<Boolean> DRY_RUN =
+            Option.flag("dry-run", "only show what would be taken and asked");
+
+    private final Supplier<Store> store;
+    private final SiteChoice sites;
+
+    public CreditMatchCommand(Supplier<Store> store, SiteChoice sites) {
+        super(
+                Manual.of(
+                                "credit match",
+                                Group.WARRANTY_DESK,
+                                "Pair lines of remittances with claims")
+                        .takes(
+                                CREDIT,
+                                CLAIM,
+                                DRY_RUN,
+                                Options.SITE.completedBy(new LiveNames(store).sites()))
+                        .printsRows()
+                        .example("credit match --dry-run")
+                        .example("credit match RM-0227-N/35 --claim CN-025")
+                        .example(
+                                "credit match RM-0313-N/7 --claim CN-031=600.00 --claim"
+                                        + " CN-032=812.36")
+                        .note(
+                                "By claim number, VIN, core, serial, amount and date, with typing"
+                                        + " slips allowed. A pair is taken by itself only where it is"
+                                        + " the one good match for both sides by a clear margin;"
+                                        + " doubtful ones are asked one by one, with the reasons, or"
+                                        + " listed where nobody can be asked. What is taken is"
+                                        + " recorded and can be reversed."));
+        this.store = store;
+        this.sites = sites;
+    }
+
+    @Override
+    protected Status run(Invocation in) {
+        Site site = sites.of(in);
+        if (in.has(CREDIT) != in.has(CLAIM)) {
+            throw in.wrong(
+                    "one line by hand: credit match CREDIT --claim CLAIM; all lines: credit match");
+        }
+        CreditDesk desk =
+                new ReadCreditDesk(store.get()).run(site, in.now(), ReadJobs.shown(in, site));
+        if (in.has(CREDIT)) {
+            byHand(in, site, desk);
+            return Status.DONE;
+        }
+        List<Proposal> proposals = desk.proposals();
+        print(in, proposals);
+        List<Share> sure =
+                proposals.stream()
+                        .filter(p -> p.verdict() == Verdict.SURE)
+                        .flatMap(p -> shares(p, desk).stream())
+                        .toList();
+        if (!in.has(DRY_RUN) && !sure.isEmpty()) {
+            record(in, site, sure);
+        }
+        tell(in, proposals);
+        if (!in.has(DRY_RUN) && in.isScreen()) {
+            new AskMatches(in, desk, shares -> record(in, site, shares)).ask(proposals);
+        }
+        return Status.DONE;
+    }
+
+    private static List<Share> shares(Proposal proposal, CreditDesk desk) {
+        return proposal.shares().stream()
+                .map(
+                        s ->
+                                new Share(
+                                        proposal.credit(),
+                                        s.candidate().name(),
+                                        Objects.requireNonNull(
+                                                desk.jobs().get(s.candidate().name())),
+                                        s.amount(),
+                                        proposal.why()))
+                .toList();
+    }
+
+    private void byHand(Invocation in, Site site, CreditDesk desk) {
+        String name = in.get(CREDIT);
+        Credit credit =
+                desk.credit(name)
+                        .orElseThrow(
+                                () ->
+                                        new Refused(
+                                                "credit \"" + name + "\"",
+                                                "no such line waits to be matched",
+                                                "credit match --dry-run lists those that do; one"
+                                                        + " that was matched is reversed first"));
+        record(in, site, new SharedOut(desk, "matched by hand").of(credit, in.all(CLAIM)));
+    }
+
+    private void record(Invocation in, Site site, List<Share> shares) {
+        Person person = in.person();
+        var by = new RecordAct.By(person, site, in.now(), in.commandName(), in.line());
+        RecordAct.Recorded recorded =
+                new RecordAct(store.get())
+                        .run(by, new MatchCredits(shares, new Stamp(in.now(), person.name())));
+        shares.forEach(
+                s ->
+                        in.tell(
+                                "credit "
+                                        + s.credit().name()
+                                        + ", "
+                                        + Money.text(s.amount())
+                                        + ", goes to claim "
+                                        + s.claim()));
+        in.tell("recorded: " + ActTold.where(site, recorded.entry()));
+        ActTold.besides(recorded).forEach(in::tell);
+    }
+
+    private static void print(Invocation in, List<Proposal> proposals) {
+        try (Rows rows =
+                in.rows(
+                        Column.text("credit"),
+                        Column.text("paid_on"),
+                        Column.number("amount"),
+                        Column.text("names"),
+                        Column.text("verdict"),
+                        Column.text("claim"),
+                        Column.text("why"))) {
+            proposals.stream()
+                    .filter(p -> p.verdict() != Verdict.AS_NAMED)
+                    .forEach(p -> add(rows, p));
+        }
+    }
+
+    private static void add(Rows rows, Proposal proposal) {
+        Credit credit = proposal.credit();
+        List<String> claims = new ArrayList<>();
+        proposal.shares().forEach(s -> claims.add(s.candidate().name()));
+        if (claims.isEmpty()) {
+            Optional.ofNullable(proposal.best()).ifPresent(b -> claims.add(b.candidate().name()));
+        }
+        rows.add(
+                credit.name(),
+                credit.paidOn(),
+                Money.text(credit.amount()),
+                AskMatches.names(credit),
+                proposal.verdict().words(),
+                claims.isEmpty() ? null : String.join(", ", claims),
+                proposal.why());
+    }
+
+    private static void tell(Invocation in, List<Proposal> proposals) {
+        in.tell(
+                "%d lines: %d name their claim rightly, %d are sure, %d doubtful, %d unknown"
+                        .formatted(
+                                proposals.size(),
+                                count(proposals, Verdict.AS_NAMED),
+                                count(proposals, Verdict.SURE),
+                                count(proposals, Verdict.DOUBTFUL),
+                                count(proposals, Verdict.UNKNOWN)));
+    }
+
+    private static long count(List<Proposal> proposals, Verdict verdict) {
+        return proposals.stream().filter(p -> p.verdict() == verdict).count();
+    }
+}

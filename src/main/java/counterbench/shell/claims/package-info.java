@@ -1,0 +1,5 @@
+/** Commands of the warranty desk. */
+@NullMarked
+package counterbench.shell.claims;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,168 @@
+package counterbench.claims.matching;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.claims.Claim;
+import counterbench.claims.ClaimSketch;
+import counterbench.claims.Credit;
+import counterbench.claims.matching.Proposal.Verdict;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MatchingTest {
+    private static final String VIN_17 = "0LKRF8D40NS000592";
+    private static final String VIN_71 = "0WBSH08D7MS000443";
+
+    private static Candidate candidate(String name, String vin, String credited) {
+        Claim claim =
+                new ClaimSketch(name, 1, "2026-01-21").labour("259.60").parts("426.25").claim();
+        return new Candidate(claim, vin, List.of(), new BigDecimal(credited));
+    }
+
+    private static final List<Candidate> CLAIMS =
+            List.of(candidate("CN-017", VIN_17, "0"), candidate("CN-071", VIN_71, "0"));
+
+    private static Credit credit(@Nullable String claim, @Nullable String vin, String amount) {
+        return credit("1", claim, vin, amount, "2026-02-13");
+    }
+
+    private static Credit credit(
+            String line, @Nullable String claim, @Nullable String vin, String amount, String paid) {
+        return new Credit(
+                "RM-1",
+                line,
+                new BigDecimal(amount),
+                LocalDate.parse(paid),
+                claim,
+                vin,
+                null,
+                null,
+                amount.startsWith("-") ? Credit.Kind.REVERSAL : Credit.Kind.CLAIM);
+    }
+
+    private static Proposal propose(Credit... credits) {
+        return Matching.of(List.of(credits), CLAIMS).get(0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void of_remittances_with_slips_no_wrong_pair_is_taken_and_nearly_all_right_ones(long seed) {
+        Remittances typed = new Remittances(seed, 0.05, 300);
+
+        List<Proposal> proposals = Matching.of(typed.truth.keySet(), typed.claims);
+
+        long right = 0;
+        for (Proposal proposal : proposals) {
+            String taken = Remittances.taken(proposal);
+            String meant = typed.truth.get(proposal.credit());
+            if (taken != null) {
+                assertThat(taken)
+                        .as("seed %d, %s: %s", seed, proposal.credit(), proposal.why())
+                        .isEqualTo(meant);
+                right++;
+            }
+        }
+        assertThat(right).isGreaterThan(proposals.size() * 95 / 100);
+    }
+
+    @Test
+    void a_credit_that_names_its_claim_and_fits_is_taken_as_it_is() {
+        assertThat(propose(credit("CN-017", VIN_17, "685.85")).verdict())
+                .isEqualTo(Verdict.AS_NAMED);
+        assertThat(propose(credit("CN-017", null, "685.85")).verdict()).isEqualTo(Verdict.AS_NAMED);
+    }
+
+    @Test
+    void one_that_names_a_claim_of_another_vehicle_is_asked() {
+        Proposal proposal = propose(credit("CN-071", VIN_17, "685.85"));
+
+        assertThat(proposal.verdict()).isEqualTo(Verdict.DOUBTFUL);
+        assertThat(proposal.why())
+                .isEqualTo("it names claim CN-071, but it names VIN 0LKRF8D40NS000592");
+        assertThat(proposal.ranked().get(0).candidate().name()).isEqualTo("CN-017");
+    }
+
+    @Test
+    void one_that_only_a_number_pairs_with_a_claim_is_asked() {
+        assertThat(propose(credit("CN-017", null, "500.00")).why())
+                .isEqualTo("nothing but the number says that it is claim CN-017");
+    }
+
+    @Test
+    void a_slip_in_the_number_is_told_where_the_vehicle_fits_and_short_payments_are_paired() {
+        Proposal proposal = propose(credit("CN-O17", VIN_17, "600.00"));
+
+        assertThat(proposal.verdict()).isEqualTo(Verdict.SURE);
+        assertThat(proposal.shares().get(0).candidate().name()).isEqualTo("CN-017");
+        assertThat(proposal.why())
+                .contains("the claim is one slip from CN-017")
+                .contains("but the amount is not what is open, 685.85");
+    }
+
+    @Test
+    void two_claims_that_are_alike_are_never_told_apart_by_a_guess() {
+        assertThat(propose(credit(null, null, "685.85")).verdict()).isEqualTo(Verdict.DOUBTFUL);
+        assertThat(propose(credit("CN-0l7", null, "685.85")).verdict()).isEqualTo(Verdict.DOUBTFUL);
+    }
+
+    @Test
+    void what_comes_twice_is_asked_on_both_sides() {
+        List<Proposal> twice =
+                Matching.of(
+                        List.of(
+                                credit("1", null, VIN_17, "685.85", "2026-02-13"),
+                                credit("2", null, VIN_17, "685.85", "2026-02-13")),
+                        CLAIMS);
+
+        assertThat(twice).extracting(Proposal::verdict).containsOnly(Verdict.DOUBTFUL);
+        assertThat(twice.get(0).why())
+                .isEqualTo("with it, more comes for claim CN-017 than it asks");
+    }
+
+    @Test
+    void several_credits_for_one_claim_and_one_credit_for_several() {
+        List<Proposal> lines =
+                Matching.of(
+                        List.of(
+                                credit("1", "CN-017", null, "259.60", "2026-02-13"),
+                                credit("2", "CN-017", null, "426.25", "2026-02-13")),
+                        CLAIMS);
+        Proposal both = propose(credit("CN-017, CN-071", null, "1371.70"));
+
+        assertThat(lines).extracting(Proposal::verdict).containsOnly(Verdict.AS_NAMED);
+        assertThat(both.verdict()).isEqualTo(Verdict.SURE);
+        assertThat(both.shares())
+                .extracting(s -> s.candidate().name() + " " + s.amount())
+                .containsExactly("CN-017 685.85", "CN-071 685.85");
+        assertThat(propose(credit("CN-017, CN-071", null, "1000.00")).why())
+                .isEqualTo("it names CN-017, CN-071, for which 1371.70 is open");
+    }
+
+    @Test
+    void a_reversal_is_paired_with_the_claim_that_was_paid() {
+        List<Candidate> paid = List.of(candidate("CN-017", VIN_17, "685.85"), CLAIMS.get(1));
+
+        Proposal proposal = Matching.of(List.of(credit("CN-0I7", VIN_17, "-685.85")), paid).get(0);
+
+        assertThat(proposal.verdict()).isEqualTo(Verdict.SURE);
+        assertThat(proposal.why()).contains("it takes back what the claim asks");
+    }
+
+    @Test
+    void money_that_came_before_the_claim_is_not_for_it() {
+        Proposal proposal = propose(credit("1", "CN-017", VIN_17, "685.85", "2026-01-20"));
+
+        assertThat(proposal.verdict()).isEqualTo(Verdict.DOUBTFUL);
+        assertThat(proposal.why()).contains("it was paid before the claim was submitted");
+    }
+
+    @Test
+    void a_credit_like_no_claim_is_said_to_be_unknown() {
+        assertThat(propose(credit("KX-118", null, "412.36")).verdict()).isEqualTo(Verdict.UNKNOWN);
+    }
+}

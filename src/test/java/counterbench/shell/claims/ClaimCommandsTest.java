@@ -1,0 +1,180 @@
+package counterbench.shell.claims;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.db.TestStores;
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.FakeShell;
+import counterbench.shell.Larkmere;
+import counterbench.shell.Status;
+import counterbench.shell.review.ReviewCommand;
+import java.util.Set;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The warranty desk of the invented garage. */
+class ClaimCommandsTest {
+    private static BaseCommand[] desk(Larkmere larkmere) {
+        return new BaseCommand[] {
+            new ClaimDraftCommand(larkmere::store, larkmere.sites()),
+            new ClaimListCommand(larkmere::store, larkmere.sites()),
+            new ClaimSubmitCommand(larkmere::store, larkmere.sites()),
+            new ClaimWithdrawCommand(larkmere::store, larkmere.sites()),
+            new ClaimAgeingCommand(larkmere::store, larkmere.sites()),
+            new ReviewCommand(larkmere::store, larkmere.sites())
+        };
+    }
+
+    private static FakeShell quinn(Larkmere larkmere) {
+        return larkmere.shellOf(Larkmere.QUINN, desk(larkmere));
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_draft_says_each_line_and_what_holds_it_back(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            var drafts = quinn.line("claim draft --month 2026-03 --format csv");
+
+            assertThat(drafts.out().lines())
+                    .containsExactly(
+                            "job,campaign,work_order,completed_on,operation,labour_hours,"
+                                    + "labour_amount,parts_amount,core_charge,total,submit_by,"
+                                    + "held_back",
+                            "N-163,TK-2605,W26-1073,2026-03-25,52-199,0.5,60.50,0.00,0.00,60.50,"
+                                    + "2026-05-14,",
+                            "N-166,TK-2605,W26-1076,2026-03-30,52-199,0.5,60.50,0.00,0.00,60.50,"
+                                    + "2026-05-19,",
+                            "N-167,HB-0417,W26-1077,2026-03-31,31-417,2.2,266.20,435.62,395.00,"
+                                    + "1096.82,2026-05-15,\"its core does not meet what the claim"
+                                    + " needs, core-shipped\"");
+            assertThat(drafts.err())
+                    .startsWith(
+                            "3 drafts, 2 of them ready to submit, for 121.00 USD in all; 1 held"
+                                    + " back\n");
+            assertThat(quinn.line("claim draft --campaign HB-417").err())
+                    .contains("did you mean HB-0417?");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_month_is_submitted_as_far_as_it_is_ready_and_no_claim_twice(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            var submitted = quinn.line("claim submit --month 2026-03");
+
+            assertThat(submitted.status()).isEqualTo(Status.DONE);
+            assertThat(submitted.out())
+                    .startsWith(
+                            "claim CN-063 for job N-163: 60.50 USD\n"
+                                    + "claim CN-064 for job N-166: 60.50 USD\n"
+                                    + "submitted: entry ");
+            assertThat(submitted.err())
+                    .isEqualTo(
+                            "job N-167 held back: its core does not meet what the claim needs,"
+                                    + " core-shipped\n");
+            assertThat(quinn.line("claim submit N-163").err())
+                    .isEqualTo(
+                            "claim for job \"N-163\": claim CN-063 of 2026-04-10 stands for it; put"
+                                    + " it right, or have the lead settle it or override with"
+                                    + " --override REASON\n");
+            assertThat(quinn.line("claim submit --month 2026-03").err())
+                    .contains("no job of that month is ready to be claimed");
+            assertThat(quinn.line("claim list --job N-163 --format csv").out())
+                    .contains("CN-063,N-163,W26-1073,0TRTP4L25SS002637,2026-04-10,60.50,0.00,0.00");
+            assertThat(quinn.line("review --rule claim-ungrounded --format csv").out())
+                    .doesNotContain("CN-063");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void the_gate_opens_for_the_lead_with_a_reason_that_is_kept(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            FakeShell maren =
+                    larkmere.shellOf(new Person("Maren", Set.of(Role.LEAD)), desk(larkmere));
+
+            assertThat(quinn.line("claim submit N-103").err())
+                    .contains("its core does not meet what the claim needs, core-acknowledged")
+                    .contains("stop core-missing is open (F-");
+            assertThat(quinn.line("claim submit N-103 --override please").status())
+                    .isEqualTo(Status.REFUSED);
+            var opened = maren.line("claim submit N-103 --override \"agreed by letter\"");
+
+            assertThat(opened.out())
+                    .startsWith("overridden for job N-103: its core does not meet")
+                    .contains("claim CN-063 for job N-103: 1234.00 USD\n");
+            assertThat(opened.err()).contains("job N-103 was to be claimed by 2026-03-07");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void what_is_not_done_or_not_there_is_refused_and_changes_nothing(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            assertThat(quinn.line("claim submit N-163 N-169").err())
+                    .startsWith("claim for job \"N-169\": the job is not done; ");
+            assertThat(quinn.line("claim submit N-936").err()).contains("there is no such job");
+            assertThat(quinn.line("claim submit N-163 --on 2026-05-01").err())
+                    .contains("that day has not come yet");
+            assertThat(quinn.line("claim submit N-163 N-166 --claim X-1").status())
+                    .isEqualTo(Status.USAGE);
+            assertThat(quinn.line("claim submit").status()).isEqualTo(Status.USAGE);
+            assertThat(
+                            larkmere.shellOf(Larkmere.HAL, desk(larkmere))
+                                    .line("claim submit N-163")
+                                    .err())
+                    .contains("this is for the role warranty");
+            assertThat(quinn.line("claim list --job N-163 --format csv").out().lines()).hasSize(1);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_withdrawn_claim_makes_room_for_one_that_replaces_it(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            assertThat(quinn.line("claim withdraw CN-030 --reason \"CN-017 asks for it\"").out())
+                    .startsWith("claim CN-030 for job N-122 withdrawn on 2026-04-10: entry ");
+            assertThat(quinn.line("claim list --state withdrawn --format csv").out())
+                    .contains("CN-030,N-122,");
+            assertThat(quinn.line("claim withdraw CN-030 --reason again").err())
+                    .contains("it stands no more since 2026-04-10");
+            assertThat(quinn.line("claim withdraw CN-O30 --reason slip").err())
+                    .contains("did you mean CN-030?");
+            quinn.line("claim withdraw CN-060 --reason \"wrong hours\"");
+            assertThat(quinn.line("claim submit N-152 --claim CN-100").out())
+                    .startsWith("claim CN-100 for job N-152: 1245.16 USD\n");
+            assertThat(quinn.line("claim list --job N-152 --format csv").out())
+                    .contains(",withdrawn")
+                    .contains(",submitted");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void ageing_says_what_waits_and_warns_days_before(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            var ageing = quinn.line("claim ageing --as-of \"2026-05-10 12:00\" --format csv");
+
+            assertThat(ageing.out())
+                    .contains("to claim,,N-163,2026-03-25,46,,2026-05-14,4,60.50")
+                    .contains("submitted,CN-001,N-104,2026-01-14,116,over 90 days,2026-02-28,-71,");
+            assertThat(ageing.err())
+                    .contains(
+                            "to be claimed within 7 days: N-163 (by 2026-05-14), N-167 (by 2026-05-15)\n")
+                    .contains("late, the last day for the claim is over: N-101 (by 2026-02-19)");
+        }
+    }
+}

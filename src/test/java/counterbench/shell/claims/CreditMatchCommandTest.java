@@ -1,0 +1,120 @@
+package counterbench.shell.claims;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import counterbench.db.TestStores;
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.shell.BaseCommand;
+import counterbench.shell.FakeShell;
+import counterbench.shell.Larkmere;
+import counterbench.shell.Status;
+import counterbench.shell.care.ReverseCommand;
+import counterbench.shell.intake.ImportCommand;
+import counterbench.shell.review.ReviewCommand;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CreditMatchCommandTest {
+    @TempDir Path folder;
+
+    private static FakeShell quinn(Larkmere larkmere) {
+        return larkmere.shellOf(
+                new Person("Quinn", Set.of(Role.WARRANTY)),
+                new BaseCommand[] {
+                    new CreditMatchCommand(larkmere::store, larkmere.sites()),
+                    new ClaimListCommand(larkmere::store, larkmere.sites()),
+                    new ImportCommand(larkmere::store, larkmere.sites()),
+                    new ReverseCommand(larkmere::store, larkmere.sites()),
+                    new ReviewCommand(larkmere::store, larkmere.sites())
+                });
+    }
+
+    /** A remittance: a slip in the number, one for two claims, and one that nothing is like. */
+    private Path remittance() throws IOException {
+        return Files.writeString(
+                folder.resolve("credits.csv"),
+                """
+                remittance,line,amount,paid_on,claim,vin,kind
+                RM-X,1,1209.71,2026-03-20,CN-O01,0TRTP3S26RS000501,claim
+                RM-X,2,2341.98,2026-04-09,"CN-060, CN-062",,claim
+                RM-X,3,10.00,2026-04-09,ZZ-9,,claim
+                """);
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void sure_ones_are_taken_and_the_others_are_said_with_the_reasons(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + remittance());
+
+            var dry = quinn.line("credit match --dry-run --format csv");
+            assertThat(dry.out())
+                    .contains("RM-0227-N/35,2026-02-27,412.36,KN-118,unknown,,no claim is like it")
+                    .contains("RM-0213-N/15,2026-02-13,950.11,CN-008,doubtful,CN-008,nothing but");
+            assertThat(quinn.line("claim list --job N-104 --format csv").out())
+                    .contains(",submitted\r\n");
+
+            var matched = quinn.line("credit match --format csv");
+
+            assertThat(matched.status()).isEqualTo(Status.DONE);
+            assertThat(matched.err())
+                    .contains("credit RM-X/1, 1209.71, goes to claim CN-001\n")
+                    .contains("goes to claim CN-060\n")
+                    .contains("goes to claim CN-062\n");
+            assertThat(quinn.line("claim list --job N-104 --format csv").out())
+                    .contains(",paid\r\n");
+            assertThat(quinn.line("claim list --job N-152 --format csv").out())
+                    .contains(",paid\r\n");
+            assertThat(quinn.line("review --rule credit-unmatched --format csv").out())
+                    .contains("RM-0227-N/35")
+                    .contains("RM-X/3")
+                    .doesNotContain("RM-X/1")
+                    .doesNotContain("RM-X/2");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_line_is_matched_by_hand_shared_out_and_taken_back(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            assertThat(quinn.line("credit match RM-0227-N/35 --claim CN-O01").err())
+                    .contains("did you mean CN-001?");
+            assertThat(
+                            quinn.line(
+                                            "credit match RM-0227-N/35 --claim CN-001=400.00"
+                                                    + " --claim CN-060=12.00")
+                                    .err())
+                    .contains("its shares come to 412.00, and it is 412.36");
+            assertThat(quinn.line("credit match RM-0227-N/99 --claim CN-001").err())
+                    .contains("no such line waits to be matched");
+            var matched =
+                    quinn.line(
+                            "credit match RM-0227-N/35 --claim CN-001=400.00 --claim"
+                                    + " CN-060=12.36");
+            assertThat(matched.status()).as(matched.err()).isEqualTo(Status.DONE);
+            assertThat(quinn.line("review --rule credit-unmatched --format csv").out().lines())
+                    .hasSize(1);
+            assertThat(quinn.line("claim list --job N-104 --format csv").out())
+                    .contains(",400.00,")
+                    .contains(",paid differently\r\n");
+            assertThat(quinn.line("credit match RM-0227-N/35 --claim CN-001").status())
+                    .isEqualTo(Status.REFUSED);
+            String entry = matched.err().replaceAll("(?s).*entry ([0-9]+) of.*", "$1");
+
+            quinn.line("reverse " + entry + " --reason \"wrong claim\"");
+
+            assertThat(quinn.line("review --rule credit-unmatched --format csv").out())
+                    .contains("RM-0227-N/35");
+        }
+    }
+}
