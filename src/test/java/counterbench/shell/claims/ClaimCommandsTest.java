@@ -71,9 +71,11 @@ class ClaimCommandsTest {
             assertThat(submitted.status()).isEqualTo(Status.DONE);
             assertThat(submitted.out())
                     .startsWith(
-                            "claim CN-063 for job N-163: 60.50 USD\n"
-                                    + "claim CN-064 for job N-166: 60.50 USD\n"
-                                    + "submitted: entry ");
+                            """
+                            claim CN-063 for job N-163: 60.50 USD
+                            claim CN-064 for job N-166: 60.50 USD
+                            submitted: entry \
+                            """);
             assertThat(submitted.err())
                     .isEqualTo(
                             "job N-167 held back: its core does not meet what the claim needs,"

@@ -166,11 +166,17 @@ class SealCommandTest {
         Files.writeString(paper.resolve("receipts.csv"), receipts);
         Files.writeString(
                 paper.resolve("credits.csv"),
-                "remittance,line,amount,paid_on,claim\nRM-L,1,10.00,2026-01-30,CS-001\n"
-                        + "RM-L,2,11.00,2026-01-31,CS-002\n");
+                """
+                remittance,line,amount,paid_on,claim
+                RM-L,1,10.00,2026-01-30,CS-001
+                RM-L,2,11.00,2026-01-31,CS-002
+                """);
         Files.writeString(
                 paper.resolve("claims.csv"),
-                "claim,job,submitted_on,labour_amount\nCS-900,S-215,2026-01-31,59.00\n");
+                """
+                claim,job,submitted_on,labour_amount
+                CS-900,S-215,2026-01-31,59.00
+                """);
         return paper;
     }
 
