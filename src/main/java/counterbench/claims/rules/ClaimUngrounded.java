@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 /**
  * At the end of the claim's day of submission, at midnight of the site, its job was not completed,
  * or its cores did not meet what the terms need. On that day itself the facts known so far are
- * judged. A job that was closed as not needed counts as completed where the terms pay for that.
+ * judged. A job that was closed as not needed counts as completed where the terms pay for that, and
+ * owes no core.
  */
 public final class ClaimUngrounded implements Judge<ClaimFacts> {
     @Override
@@ -48,7 +49,7 @@ public final class ClaimUngrounded implements Judge<ClaimFacts> {
 
     private static Optional<String> coreLacks(ClaimFacts facts) {
         ClaimTerms terms = facts.terms();
-        if (terms == null || facts.needsMet()) {
+        if (terms == null || facts.needsMet() || owesNoCore(facts)) {
             return Optional.empty();
         }
         return switch (terms.needs()) {
@@ -56,5 +57,11 @@ public final class ClaimUngrounded implements Judge<ClaimFacts> {
             case CORE_SHIPPED -> Optional.of("its core was not shipped");
             case CORE_ACKNOWLEDGED -> Optional.of("its core was not acknowledged");
         };
+    }
+
+    /** A vehicle that did not need the work keeps its unit. */
+    private static boolean owesNoCore(ClaimFacts facts) {
+        Job job = facts.job();
+        return job != null && !job.isCompleted() && DraftClaim.isDone(job, facts.terms());
     }
 }

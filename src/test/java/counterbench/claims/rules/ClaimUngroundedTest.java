@@ -9,13 +9,28 @@ import static counterbench.claims.ClaimStory.submitted;
 import static counterbench.claims.ClaimStory.terms;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterbench.campaign.ClaimTerms;
+import counterbench.campaign.Condition;
 import counterbench.claims.ClaimStory;
 import counterbench.job.Outcome;
 import counterbench.judgement.Finding;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ClaimUngroundedTest {
     private static final ClaimUngrounded RULE = new ClaimUngrounded();
+    private static final ClaimTerms PAYING_FOR_A_LOOK =
+            new ClaimTerms(
+                    List.of(
+                            new ClaimTerms.Operation(
+                                    "52-199",
+                                    new BigDecimal("0.5"),
+                                    new Condition(Map.of("outcome", "not-needed")))),
+                    BigDecimal.ZERO,
+                    60,
+                    CORE_SHIPPED);
 
     private static ClaimStory completed(String at) {
         return submitted("2026-03-10").in(job(at(at), Outcome.COMPLETED));
@@ -79,5 +94,26 @@ class ClaimUngroundedTest {
                 .returns(
                         "on 2026-03-10 job J-1 was not completed and its core was not shipped",
                         Finding::evidence);
+    }
+
+    @Test
+    void a_job_closed_as_not_needed_grounds_a_claim_only_where_the_terms_pay_for_that() {
+        ClaimStory story =
+                submitted("2026-03-10")
+                        .in(job(at("2026-03-05T12:00"), Outcome.NOT_NEEDED))
+                        .needsMet(false);
+        assertThat(story.under(terms(60, CORE_SHIPPED)).judgedBy(RULE))
+                .singleElement()
+                .returns(
+                        "on 2026-03-10 job J-1 was not completed and its core was not shipped",
+                        Finding::evidence);
+        assertThat(story.under(PAYING_FOR_A_LOOK).judgedBy(RULE)).isEmpty();
+        assertThat(
+                        submitted("2026-03-10")
+                                .in(job(at("2026-03-11T00:00"), Outcome.NOT_NEEDED))
+                                .under(PAYING_FOR_A_LOOK)
+                                .judgedBy(RULE))
+                .singleElement()
+                .returns("on 2026-03-10 job J-1 was not completed", Finding::evidence);
     }
 }
