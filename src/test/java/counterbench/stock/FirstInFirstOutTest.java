@@ -62,6 +62,28 @@ class FirstInFirstOutTest {
         assertThat(cost(sold).add(cost(store.layers()))).isEqualByComparingTo("16155");
     }
 
+    /**
+     * Its specific identification: of the second sale, 20 are of the first lot, 160 of the next.
+     */
+    @Test
+    void lots_that_are_named_cost_what_the_textbook_identifies() {
+        Source first = Source.lot("FIRST");
+        Source second = Source.lot("SECOND");
+        store.in(new Layer(first, Quantity.of(150), new BigDecimal("21")));
+        store.out(first, Quantity.of(120), sold::add);
+        store.in(new Layer(second, Quantity.of(225), new BigDecimal("27")));
+        store.out(first, Quantity.of(20), sold::add);
+        store.out(second, Quantity.of(160), sold::add);
+        in(210, "33");
+
+        assertThat(cost(sold)).isEqualByComparingTo("7260");
+        assertThat(cost(store.layers())).isEqualByComparingTo("8895");
+        assertThat(store.layers())
+                .extracting(layer -> layer.quantity().amount().intValueExact())
+                .containsExactly(10, 65, 210);
+        assertThat(new BigDecimal("11340").subtract(cost(sold))).isEqualByComparingTo("4080");
+    }
+
     /** The text of its section 10.1: 350 + 140 − 126 = 364 for 52 units at $7. */
     @Test
     void the_cost_of_the_first_section_is_that_of_the_textbook() {
