@@ -35,6 +35,11 @@ public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, Big
         return claim.total().map(total -> total.subtract(credited));
     }
 
+    /** The same when so much more has come for it. */
+    Candidate withMore(BigDecimal more) {
+        return new Candidate(claim, vin, cores, credited.add(more));
+    }
+
     /** Whether it was neither withdrawn nor denied. */
     boolean stands() {
         return claim.fallsOn().isEmpty();

@@ -8,10 +8,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,10 +47,37 @@ public final class Matching {
      *     is known
      */
     public static List<Proposal> of(Collection<Credit> credits, Collection<Candidate> claims) {
+        List<Proposal> first = once(credits, claims);
+        List<Credit> rest =
+                first.stream().filter(p -> !isAsNamed(p)).map(Proposal::credit).toList();
+        Iterator<Proposal> again = once(rest, afterNamed(first, claims)).iterator();
+        return first.stream().map(p -> isAsNamed(p) ? p : again.next()).toList();
+    }
+
+    private static boolean isAsNamed(Proposal proposal) {
+        return proposal.verdict() == Verdict.AS_NAMED;
+    }
+
+    /** The claims when what names them rightly has come, so that the rest sees what is open. */
+    private static List<Candidate> afterNamed(
+            List<Proposal> proposals, Collection<Candidate> claims) {
+        Map<String, BigDecimal> came =
+                named(proposals.stream().filter(Matching::isAsNamed).map(Proposal::credit));
+        return claims.stream()
+                .map(c -> c.withMore(came.getOrDefault(c.name(), BigDecimal.ZERO)))
+                .toList();
+    }
+
+    /** What credits bring to the claims that they name, core credits apart. */
+    private static Map<String, BigDecimal> named(Stream<Credit> credits) {
         Map<String, BigDecimal> named = new HashMap<>();
-        credits.stream()
-                .filter(c -> c.claim() != null && c.kind() != Credit.Kind.CORE)
+        credits.filter(c -> c.claim() != null && c.kind() != Credit.Kind.CORE)
                 .forEach(c -> named.merge(c.claim(), c.amount(), BigDecimal::add));
+        return named;
+    }
+
+    private static List<Proposal> once(Collection<Credit> credits, Collection<Candidate> claims) {
+        Map<String, BigDecimal> named = named(credits.stream());
         Matching matching = new Matching(new Candidates(claims), named);
         List<Proposal> proposals = credits.stream().map(matching::propose).toList();
         return matching.bothSides(proposals);

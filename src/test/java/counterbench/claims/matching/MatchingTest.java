@@ -165,4 +165,26 @@ class MatchingTest {
     void a_credit_like_no_claim_is_said_to_be_unknown() {
         assertThat(propose(credit("KX-118", null, "412.36")).verdict()).isEqualTo(Verdict.UNKNOWN);
     }
+
+    @Test
+    void what_names_its_claim_rightly_has_come_before_the_rest_is_judged() {
+        List<Proposal> lines =
+                Matching.of(
+                        List.of(
+                                credit("1", "CN-017", VIN_17, "685.85", "2026-02-13"),
+                                credit("2", null, VIN_71, "685.85", "2026-02-13"),
+                                credit("3", "CN-O17", null, "685.85", "2026-02-13")),
+                        CLAIMS);
+
+        assertThat(lines)
+                .extracting(Proposal::verdict)
+                .containsExactly(Verdict.AS_NAMED, Verdict.SURE, Verdict.DOUBTFUL);
+        assertThat(lines.get(2).ranked())
+                .filteredOn(r -> r.candidate().name().equals("CN-017"))
+                .singleElement()
+                .satisfies(
+                        r ->
+                                assertThat(r.likeness().words())
+                                        .contains("but the amount is not what is open, 0"));
+    }
 }
