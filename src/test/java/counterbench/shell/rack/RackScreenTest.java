@@ -25,7 +25,8 @@ class RackScreenTest {
                 assertThat(board.lines().toList().get(2))
                         .startsWith("core     state     " + (width < 96 ? "next  " : "since  "));
                 assertThat(board)
-                        .containsPattern("(?m)^NC-0001  packed .* add to shipment .* 4 of 4 .* -65 ")
+                        .containsPattern(
+                                "(?m)^NC-0001  packed .* add to shipment .* 4 of 4 .* -65 ")
                         .containsPattern("(?m)^NC-0075  draining .* wait 8 min, until .* 0 of 4");
             }
         }
