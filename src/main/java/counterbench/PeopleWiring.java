@@ -11,6 +11,7 @@ import counterbench.shell.people.PersonListCommand;
 import counterbench.shell.people.PersonPinCommand;
 import counterbench.shell.people.PersonRoleCommand;
 import counterbench.shell.people.SetupCommand;
+import counterbench.shell.people.ShipmentLimitCommand;
 import counterbench.shell.people.SignInCommand;
 import counterbench.shell.people.SignOutCommand;
 import counterbench.shell.people.WhoCommand;
@@ -33,6 +34,7 @@ class PeopleWiring {
         Supplier<Store> store = provider::getObject;
         return new CommandSet(
                 new SetupCommand(store),
+                new ShipmentLimitCommand(store, sites),
                 new SignInCommand(store, signIn, sites),
                 new SignOutCommand(),
                 new WhoCommand(sites),

@@ -2,7 +2,10 @@ package counterbench.claims;
 
 import java.util.Arrays;
 
-/** How old a claim is, in the steps of thirty days that are common in the trade (no source). */
+/**
+ * How old a claim is or a charge that is owed, in the steps of thirty days that are common in the
+ * trade (no source).
+ */
 public enum Ageing {
     UP_TO_30("up to 30 days", 30),
     UP_TO_60("31 to 60 days", 60),

@@ -61,6 +61,11 @@ public record Site(
         this(no, site, name, zone, currency, patience, companyPrefix, null);
     }
 
+    /** The same site with another limit for shipments; null for none. */
+    public Site limited(@Nullable Weight limit) {
+        return new Site(no, site, name, zone, currency, patience, companyPrefix, limit);
+    }
+
     /**
      * Days after which an open job, an unacknowledged shipment and an unpaid claim are worth a
      * word.

@@ -93,13 +93,17 @@ public final class Invocation implements AutoCloseable {
     /** Rows in the format that the person chose. Close them when all are written. */
     public Rows rows(Column... columns) {
         clearProgress();
-        Format format = find(Options.FORMAT).orElse(Format.TABLE);
         return new Printer(
                         desk.out(),
                         desk.isScreen(),
                         desk.width(),
                         desk.circumstances().stop()::check)
-                .rows(format, List.of(columns));
+                .rows(format(), List.of(columns));
+    }
+
+    /** The format of rows that the person chose. */
+    public Format format() {
+        return find(Options.FORMAT).orElse(Format.TABLE);
     }
 
     /** Shows how long work goes on, and stops it when the person asks. */

@@ -3,7 +3,6 @@ package counterbench.acts.rack;
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
 import counterbench.acts.Named;
-import counterbench.acts.ShipmentState;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.cores.CoreEvent;
@@ -35,14 +34,14 @@ public record AddToShipment(String shipment, List<String> tags, Stamp stamp) imp
 
     @Override
     public Decision decide(Situation situation) {
-        ShipmentState to = situation.shipment(shipment);
-        OnShipment.refuseAfterLeaving(to, situation.site());
-        List<FactRow> rows = new ArrayList<>();
-        for (String tag : tags) {
-            Handled core = Handled.of(tag, situation, stamp);
-            refuseWhereItIs(core);
-            rows.add(core.row(CoreEvent.Kind.ADDED).with("shipment", shipment));
-        }
+        List<FactRow> rows =
+                OnShipment.rows(
+                        shipment,
+                        tags,
+                        CoreEvent.Kind.ADDED,
+                        stamp,
+                        situation,
+                        this::refuseWhereItIs);
         return new Decision(rows, remarks(situation));
     }
 

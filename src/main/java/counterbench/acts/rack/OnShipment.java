@@ -1,8 +1,14 @@
 package counterbench.acts.rack;
 
 import counterbench.acts.ShipmentState;
+import counterbench.acts.Situation;
+import counterbench.acts.Stamp;
+import counterbench.cores.CoreEvent;
+import counterbench.facts.FactRow;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
+import java.util.List;
+import java.util.function.Consumer;
 
 /** What holds for all that is done to a shipment. */
 final class OnShipment {
@@ -22,5 +28,29 @@ final class OnShipment {
                                     "it left at " + site.wallTime(left),
                                     "open another one: shipment open");
                         });
+    }
+
+    /**
+     * The facts that something was done to cores of a shipment that has not left.
+     *
+     * @param check refuses a core with which it cannot be done
+     * @throws Refused if the shipment has left, or for one of the cores
+     */
+    static List<FactRow> rows(
+            String shipment,
+            List<String> tags,
+            CoreEvent.Kind done,
+            Stamp stamp,
+            Situation situation,
+            Consumer<Handled> check) {
+        refuseAfterLeaving(situation.shipment(shipment), situation.site());
+        return tags.stream()
+                .map(tag -> Handled.of(tag, situation, stamp))
+                .map(
+                        core -> {
+                            check.accept(core);
+                            return core.row(done).with("shipment", shipment);
+                        })
+                .toList();
     }
 }

@@ -8,9 +8,7 @@ import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
-import counterbench.facts.FactRow;
 import counterbench.shared.Refused;
-import java.util.ArrayList;
 import java.util.List;
 
 /** Takes cores off a shipment that has not left. */
@@ -32,19 +30,24 @@ public record TakeOffShipment(String shipment, List<String> tags, Stamp stamp) i
     @Override
     public Decision decide(Situation situation) {
         ShipmentState from = situation.shipment(shipment);
-        OnShipment.refuseAfterLeaving(from, situation.site());
-        List<FactRow> rows = new ArrayList<>();
-        for (String tag : tags) {
-            Handled core = Handled.of(tag, situation, stamp);
-            if (from.find(tag).isEmpty()) {
-                throw new Refused(
-                        core.asked() + " off shipment " + shipment,
-                        "it is not on it",
-                        "shipment show " + shipment + " lists those that are");
-            }
-            core.refuseBeforeLastAct("taken off");
-            rows.add(core.row(CoreEvent.Kind.TAKEN_OFF).with("shipment", shipment));
+        return new Decision(
+                OnShipment.rows(
+                        shipment,
+                        tags,
+                        CoreEvent.Kind.TAKEN_OFF,
+                        stamp,
+                        situation,
+                        core -> refuseWhereItIsNot(core, from)),
+                List.of());
+    }
+
+    private void refuseWhereItIsNot(Handled core, ShipmentState from) {
+        if (from.find(core.tag()).isEmpty()) {
+            throw new Refused(
+                    core.asked() + " off shipment " + shipment,
+                    "it is not on it",
+                    "shipment show " + shipment + " lists those that are");
         }
-        return new Decision(rows, List.of());
+        core.refuseBeforeLastAct("taken off");
     }
 }

@@ -17,11 +17,16 @@ final class FirstBroken {
     }
 
     void note(long batch, int line, String because) {
-        Address address = new Address(posted.numberOf(batch), line);
+        Address address = address(batch, line);
         if (first == null || address.compareTo(first) < 0) {
             first = address;
             why = "fact " + address + " " + because;
         }
+    }
+
+    /** A fact's place in the journal. */
+    Address address(long batch, int line) {
+        return new Address(posted.numberOf(batch), line);
     }
 
     Optional<Verification.Broken> found() {

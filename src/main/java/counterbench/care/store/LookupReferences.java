@@ -6,6 +6,7 @@ import static counterbench.db.generated.Tables.PACKS_FACT;
 import counterbench.campaign.Vehicle;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.FactTable;
+import counterbench.shared.Address;
 import counterbench.shared.Site;
 import counterbench.shared.units.Weight;
 import java.util.Arrays;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
 final class LookupReferences {
     private final CountingRows rows;
     private final FirstBroken broken;
+    private @Nullable Record site;
 
     LookupReferences(CountingRows rows, FirstBroken broken) {
         this.rows = rows;
@@ -35,7 +37,7 @@ final class LookupReferences {
         }
         rows.each(
                 FactKind.SITES,
-                this::checkSite,
+                this::takeSite,
                 "site",
                 "name",
                 "zone",
@@ -46,6 +48,9 @@ final class LookupReferences {
                 "company_prefix",
                 "shipment_limit",
                 "shipment_limit_unit");
+        if (site != null) {
+            checkSite(site);
+        }
         checkRefs();
     }
 
@@ -73,21 +78,33 @@ final class LookupReferences {
         }
     }
 
+    /** A site's limit is set anew by a further row, and the last one holds. */
+    private void takeSite(Record row) {
+        if (site == null || address(row).compareTo(address(site)) > 0) {
+            site = row;
+        }
+    }
+
+    private Address address(Record row) {
+        FactTable table = FactTable.of(FactKind.SITES);
+        return broken.address(row.get(table.batch()), row.get(table.line()));
+    }
+
     private void checkSite(Record row) {
         FactTable table = FactTable.of(FactKind.SITES);
-        Site site = rows.site();
-        Site.Patience patience = site.patience();
-        @Nullable Weight limit = site.shipmentLimit();
+        Site now = rows.site();
+        Site.Patience patience = now.patience();
+        @Nullable Weight limit = now.shipmentLimit();
         List<@Nullable Object> held =
                 Arrays.asList(
-                        site.site(),
-                        site.name(),
-                        site.zone().getId(),
-                        site.currency().getCurrencyCode(),
+                        now.site(),
+                        now.name(),
+                        now.zone().getId(),
+                        now.currency().getCurrencyCode(),
                         (long) patience.jobDays(),
                         (long) patience.acknowledgementDays(),
                         (long) patience.creditDays(),
-                        site.companyPrefix(),
+                        now.companyPrefix(),
                         limit == null ? null : limit.amount(),
                         limit == null ? null : limit.unit().symbol());
         List<Object> said = table.columns().stream().<Object>map(f -> row.get(f)).toList();

@@ -162,7 +162,9 @@ public final class ReverseEntry {
 
         private void checkKinds(Set<FactKind> kinds, Person person) {
             if (kinds.contains(FactKind.SITES)) {
-                throw refused("a site that is set up stays", "set up another one if it is wrong");
+                throw refused(
+                        "what is said of a site itself stays",
+                        "set its limit anew with shipment limit, or set up another site");
             }
             if (kinds.contains(FactKind.SEALS)) {
                 throw refused(

@@ -2,6 +2,7 @@ package counterbench.month.sheet;
 
 import counterbench.campaign.CoreTerms;
 import counterbench.claims.Credit;
+import counterbench.cores.Acknowledgement;
 import counterbench.cores.Answer;
 import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreFacts;
@@ -18,14 +19,17 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The cores of the month's jobs, and those that were still on the way to their credit, all as they
- * stood at the end of the month.
+ * The cores of the month's jobs, those that were still on the way to their credit, and those that
+ * completed jobs should have removed and did not, all as they stood at the end of the month.
  */
 final class CoresSheet {
+    private static final String NEVER_REMOVED = "never removed";
+
     private final SiteMonth period;
     private final SpooledRows rows;
 
@@ -40,21 +44,56 @@ final class CoresSheet {
      * @param credits the core credits for it
      */
     void add(CoreHistory core, JobCase jobCase, Collection<Credit> credits) {
-        List<CoreEvent> events =
-                core.events().stream().filter(e -> period.isBeforeEnd(e.at())).toList();
-        if (events.isEmpty()) {
-            return;
-        }
-        CoreHistory then =
-                new CoreHistory(
-                        core.core(),
-                        events,
-                        core.acknowledgements().stream()
-                                .filter(a -> period.isBeforeEnd(a.at()))
-                                .toList());
         List<Credit> paid =
                 credits.stream().filter(c -> !c.paidOn().isAfter(period.lastDay())).toList();
-        add(then, jobCase, paid, CoreStatus.of(then, creditedAt(paid)).state());
+        asThen(core)
+                .ifPresent(
+                        then ->
+                                add(
+                                        then,
+                                        jobCase,
+                                        paid,
+                                        CoreStatus.of(then, creditedAt(paid)).state()));
+    }
+
+    /** Adds the cores that a job should have removed and had not, if it was completed by then. */
+    void addMissing(JobCase jobCase, Collection<CoreHistory> removed) {
+        jobCase.job()
+                .filter(job -> OwedForCore.completedBefore(period, job).isPresent())
+                .ifPresent(
+                        job -> dueCores(jobCase).ifPresent(due -> add(due, job, jobCase, removed)));
+    }
+
+    private void add(DueCores due, Job job, JobCase jobCase, Collection<CoreHistory> removed) {
+        List<CoreHistory> then = removed.stream().flatMap(core -> asThen(core).stream()).toList();
+        for (CoreTerms missing : due.missing(then)) {
+            RowOf row =
+                    new RowOf()
+                            .with("job", job.job())
+                            .with("campaign", job.campaign())
+                            .with("part", missing.part())
+                            .with("state", NEVER_REMOVED)
+                            .with("charge", missing.charge())
+                            .with("at_risk", missing.charge());
+            OwedForCore.of(period, jobCase.asOf(), job, missing.charge())
+                    .ifPresent(owed -> owed.fill(row));
+            rows.add(List.of(Objects.requireNonNull(job.completedAt()), job.job()), row.values());
+        }
+    }
+
+    /** A core with what had happened to it by the end of the month; none where nothing had. */
+    private Optional<CoreHistory> asThen(CoreHistory core) {
+        List<CoreEvent> events =
+                core.events().stream().filter(e -> period.isBeforeEnd(e.at())).toList();
+        List<Acknowledgement> answers =
+                core.acknowledgements().stream().filter(a -> period.isBeforeEnd(a.at())).toList();
+        return events.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new CoreHistory(core.core(), events, answers));
+    }
+
+    private static Optional<DueCores> dueCores(JobCase jobCase) {
+        return jobCase.pack().map(pack -> new DueCores(pack, jobCase.attributes()));
     }
 
     private @Nullable Instant creditedAt(List<Credit> paid) {
@@ -66,10 +105,7 @@ final class CoresSheet {
     private void add(CoreHistory core, JobCase jobCase, List<Credit> paid, CoreState state) {
         @Nullable Job job = jobCase.job().orElse(null);
         @Nullable CoreTerms terms =
-                jobCase.pack()
-                        .map(pack -> new DueCores(pack, jobCase.attributes()))
-                        .flatMap(due -> due.termsOf(core.part()))
-                        .orElse(null);
+                dueCores(jobCase).flatMap(due -> due.termsOf(core.part())).orElse(null);
         BigDecimal charge = terms == null ? BigDecimal.ZERO : terms.charge();
         if (isOfMonth(job) || isUnderWay(state, charge)) {
             CoreFacts facts =
@@ -100,8 +136,7 @@ final class CoresSheet {
         @Nullable Job job = facts.job();
         Optional<Answer> answer = core.verdict().or(() -> core.answers().stream().findFirst());
         boolean settled = state == CoreState.ACCEPTED || state == CoreState.CREDITED;
-        rows.add(
-                List.of(core.removedAt().orElse(core.events().get(0).at()), core.core()),
+        RowOf row =
                 new RowOf()
                         .with("core", core.core())
                         .with("job", jobName)
@@ -122,7 +157,12 @@ final class CoresSheet {
                         .with("acknowledgement", answer.map(a -> a.kind().word()).orElse(null))
                         .with("charge", charge)
                         .with("at_risk", settled ? null : charge)
-                        .with("credited", Credits.sum(paid, c -> true).orElse(null))
-                        .values());
+                        .with("credited", Credits.sum(paid, c -> true).orElse(null));
+        if (job != null && !settled) {
+            OwedForCore.of(period, facts.asOf(), job, charge).ifPresent(owed -> owed.fill(row));
+        }
+        rows.add(
+                List.of(core.removedAt().orElse(core.events().get(0).at()), core.core()),
+                row.values());
     }
 }

@@ -94,6 +94,7 @@ public final class WarrantyBook implements Book {
         claims.add(file);
         credits.addOfClaims(file.name(), file.credits());
         removed.forEach(core -> cores.add(core, jobCase, creditsOf(core, file)));
+        cores.addMissing(jobCase, removed);
         @Nullable Job job = file.job();
         @Nullable Instant completedAt = job == null ? null : job.completedAt();
         if (job != null

@@ -69,6 +69,16 @@ public final class JooqSites {
                 .execute();
     }
 
+    /** Writes down the most that a site lets a shipment weigh. */
+    static void setLimit(DSLContext sql, Site site) {
+        @Nullable Weight limit = site.shipmentLimit();
+        sql.update(SITE)
+                .set(SITE.SHIPMENT_LIMIT, limit == null ? null : limit.amount())
+                .set(SITE.SHIPMENT_LIMIT_UNIT, limit == null ? null : limit.unit().symbol())
+                .where(SITE.SITE_NO.eq((short) site.no()))
+                .execute();
+    }
+
     private static Site site(SiteRecord r) {
         return new Site(
                 r.getSiteNo(),

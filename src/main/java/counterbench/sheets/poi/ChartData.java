@@ -7,11 +7,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Gathers rows by category while they are written. A chart shows 25 categories at most: lying bars
- * the largest first, others in the order in which they come; what is left over is one category.
+ * the largest first, others in the order in which they come; what is left over is one category. Of
+ * categories by several fields, combinations that come to nothing are left out.
  */
 final class ChartData {
     private static final int SHOWN = 25;
@@ -37,10 +39,16 @@ final class ChartData {
     }
 
     void add(Map<String, ? extends @Nullable Object> row) {
-        Object said = row.get(layout.categories());
-        String category = said == null ? "not said" : said.toString();
+        String category = category(row);
         boolean full = sums.size() >= MOST_CATEGORIES && !sums.containsKey(category);
         sums.merge(full ? OTHERS : category, values(row), ChartData::plus);
+    }
+
+    private String category(Map<String, ? extends @Nullable Object> row) {
+        return layout.categories().stream()
+                .map(row::get)
+                .map(said -> said == null ? "not said" : said.toString())
+                .collect(Collectors.joining(", "));
     }
 
     private List<BigDecimal> values(Map<String, ? extends @Nullable Object> row) {
@@ -64,6 +72,9 @@ final class ChartData {
     List<Point> points() {
         List<Point> points = new ArrayList<>();
         sums.forEach((category, values) -> points.add(new Point(category, values)));
+        if (layout.categories().size() > 1) {
+            points.removeIf(p -> p.values().stream().allMatch(v -> v.signum() == 0));
+        }
         if (layout.type() == ChartLayout.Type.BAR) {
             points.sort(Comparator.comparing((Point p) -> p.values().get(0)).reversed());
         }

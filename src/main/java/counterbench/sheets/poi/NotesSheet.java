@@ -60,7 +60,7 @@ final class NotesSheet {
         for (ChartData chart : charts) {
             if (chart.layout().place().equals(ReportLayout.NOTES)) {
                 SheetLayout of = report.layout().sheet(chart.layout().of()).orElseThrow();
-                String heading = of.heading(chart.layout().categories());
+                String heading = chart.layout().heading(of);
                 ChartBlock block = new ChartBlock(workbook, styles, report, chart);
                 next = block.write(sheet, next + 1, WIDTHS, heading);
             }

@@ -164,8 +164,8 @@ final class ReportSheet {
     private String headingOf(ChartData chart) {
         return report.layout()
                 .sheet(chart.layout().of())
-                .map(s -> s.heading(chart.layout().categories()))
-                .orElse(chart.layout().categories());
+                .map(chart.layout()::heading)
+                .orElse(chart.layout().of());
     }
 
     private int[] widths() {

@@ -45,13 +45,17 @@ final class ChartReader {
                                 .toUpperCase(Locale.ROOT)),
                 there(keys, "title").text("title"),
                 of.sheet(),
-                there(keys, "categories").oneOf("field", fields),
+                categories(there(keys, "categories"), fields),
                 series(there(keys, "series"), of, fields),
                 place(keys.get("place"), of));
     }
 
     private static LayoutNode there(Map<String, LayoutNode> keys, String key) {
         return Objects.requireNonNull(keys.get(key));
+    }
+
+    private static List<String> categories(LayoutNode node, Set<String> fields) {
+        return node.list().stream().map(item -> item.oneOf("field", fields)).toList();
     }
 
     private static List<String> series(LayoutNode node, SheetLayout of, Set<String> fields) {

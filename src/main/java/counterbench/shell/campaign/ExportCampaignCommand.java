@@ -15,11 +15,11 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
-import counterbench.shell.OutputFile;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import counterbench.shell.Unreadable;
+import counterbench.shell.WorkbookFile;
 import counterbench.shell.acts.LiveNames;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -37,14 +37,6 @@ public final class ExportCampaignCommand extends BaseCommand {
                     .asRequired();
     private static final Option<String> CAMPAIGN =
             Option.of("campaign", "CAMPAIGN", Readings.TEXT, "which campaign; all unless said");
-    private static final Option<Path> TO =
-            Option.of(
-                    "to",
-                    "FILE",
-                    Readings.PATH,
-                    "the workbook or its folder; exports in the home folder unless said");
-    private static final Option<Boolean> REPLACE =
-            Option.flag("replace", "write over a file of that name");
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -59,8 +51,8 @@ public final class ExportCampaignCommand extends BaseCommand {
                         .takes(
                                 QUARTER,
                                 CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
-                                TO,
-                                REPLACE,
+                                WorkbookFile.TO,
+                                WorkbookFile.REPLACE,
                                 Options.SITE)
                         .example("export campaign --quarter 2026-Q1")
                         .example(
@@ -96,8 +88,7 @@ public final class ExportCampaignCommand extends BaseCommand {
                     "it has not begun",
                     "say a quarter up to " + Quarter.of(site.dayOf(in.now())));
         }
-        Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
-        Path file = OutputFile.WORKBOOK.at(place, "campaign-" + quarter + ".xlsx", in.has(REPLACE));
+        Path file = WorkbookFile.of(in, "campaign-" + quarter + ".xlsx");
         var request =
                 new ExportCampaign.Request(
                         quarter,
@@ -106,13 +97,13 @@ public final class ExportCampaignCommand extends BaseCommand {
                         new ReportLayouts(in.home().location()).layout("campaign"),
                         in.now(),
                         file);
-        OutputFile.writing(
+        WorkbookFile.write(
+                in,
                 file,
                 () -> {
                     new ExportCampaign(store.get(), sink).run(request);
                     return file;
                 });
-        in.print(file.toString());
         if (in.now().isBefore(site.endOf(quarter.lastDay()))) {
             in.tell("the quarter is not over yet; its last facts are still to come");
         }

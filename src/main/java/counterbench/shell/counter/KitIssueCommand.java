@@ -19,6 +19,7 @@ import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.YesNo;
 import counterbench.shell.acts.ActCommand;
 import counterbench.shell.acts.LiveNames;
 import java.util.function.Supplier;
@@ -89,9 +90,7 @@ public final class KitIssueCommand extends ActCommand {
                     kit.words() + " of " + part + " expires first",
                     "add --first to take it, or say kit issue " + kit.serial() + " " + job);
         }
-        String answer =
-                in.ask("Take " + kit.words() + " of " + part + "? [yes/no] ").orElse("no").strip();
-        if (!answer.isEmpty() && !answer.equalsIgnoreCase("y") && !answer.equalsIgnoreCase("yes")) {
+        if (!YesNo.of(in, "Take " + kit.words() + " of " + part + "?")) {
             throw new Refused(
                     asked,
                     "kit " + kit.serial() + " was not taken",

@@ -17,6 +17,15 @@ import java.util.List;
 
 /** Fills a home of its own with the invented garage and runs the whole job on it once. */
 public final class DemoCommand extends BaseCommand {
+    private static final List<String> AT_THE_RACK =
+            List.of(
+                    "sign-in Maren --site NORTH",
+                    "rack",
+                    "shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking N500114203",
+                    "shipment add SH-N14 NC-0072 NC-0074",
+                    "ship SH-N14",
+                    "ship SH-N14 --override \"the caps are in the same box\"",
+                    "shipment show SH-N07");
     private static final Option<Path> HOME =
             Option.of(
                     "home",
@@ -51,6 +60,7 @@ public final class DemoCommand extends BaseCommand {
             DemoTour tour = new DemoTour(in, store);
             tour.findings(yards);
             tour.consumption(yards.get(0));
+            tour.rack(yards.get(0));
             tour.workbooks(yards, folder.resolve("workbooks"));
         }
         tryNext(in, folder);
@@ -72,5 +82,16 @@ public final class DemoCommand extends BaseCommand {
                         + " Quinn), with the PIN "
                         + DemoGarage.PIN.typed()
                         + ", and help");
+        atTheRack(in);
+    }
+
+    /** Nothing was let go by override in the paper, since that is done by command only. */
+    private static void atTheRack(Invocation in) {
+        in.print("");
+        in.print("at the rack, in the shell");
+        AT_THE_RACK.forEach(line -> in.print("  " + line));
+        in.print(
+                "ship is refused while NC-0074 has no plugs, and goes with the lead's reason; of"
+                        + " SH-N07 the return centre's sheet differs from ours");
     }
 }

@@ -1,5 +1,7 @@
 package counterbench.shell.demo;
 
+import counterbench.acts.rack.Board;
+import counterbench.acts.store.ReadRack;
 import counterbench.db.Store;
 import counterbench.month.ConsumptionRow;
 import counterbench.month.MonthAccount;
@@ -16,6 +18,7 @@ import counterbench.sheets.report.ReportLayouts;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
+import counterbench.shell.rack.RackTable;
 import counterbench.shell.review.FindingSummary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,6 +42,7 @@ final class DemoTour {
 
     private final Invocation in;
     private final Store store;
+    private final List<StatedFinding> findings = new ArrayList<>();
 
     DemoTour(Invocation in, Store store) {
         this.in = in;
@@ -47,7 +51,6 @@ final class DemoTour {
 
     /** What must be looked at most of all. */
     void findings(List<Site> yards) {
-        List<StatedFinding> findings = new ArrayList<>();
         for (Site yard : yards) {
             in.progress().begin("judging jobs of " + yard.site(), 0);
             findings.addAll(
@@ -101,6 +104,20 @@ final class DemoTour {
                 row.refittedOld(),
                 row.difference(),
                 String.join(" ", row.jobs()));
+    }
+
+    /** A yard's cores on their way back, what needs a hand first. */
+    void rack(Site yard) {
+        in.progress().begin("reading the rack of " + yard.site(), 0);
+        List<StatedFinding> ofYard =
+                findings.stream()
+                        .filter(stated -> stated.finding().site().equals(yard.site()))
+                        .toList();
+        in.print("");
+        new RackTable(yard, MOMENT)
+                .write(
+                        in,
+                        new Board(new ReadRack(store, yard, MOMENT).undecided(ofYard, jobs -> {})));
     }
 
     /** Both monthly workbooks of every yard. */

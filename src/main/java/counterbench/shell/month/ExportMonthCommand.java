@@ -16,10 +16,10 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
-import counterbench.shell.OutputFile;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.WorkbookFile;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.Optional;
@@ -30,14 +30,6 @@ public final class ExportMonthCommand extends BaseCommand {
     private static final Option<YearMonth> MONTH =
             Option.of("month", "MONTH", Readings.MONTH, "which month, such as 2026-03")
                     .asRequired();
-    private static final Option<Path> TO =
-            Option.of(
-                    "to",
-                    "FILE",
-                    Readings.PATH,
-                    "the workbook or its folder; exports in the home folder unless said");
-    private static final Option<Boolean> REPLACE =
-            Option.flag("replace", "write over a file of that name");
 
     private final BookKind kind;
     private final Supplier<Store> store;
@@ -51,7 +43,7 @@ public final class ExportMonthCommand extends BaseCommand {
                                 "export " + kind.word(),
                                 Group.MONTH,
                                 "Write the " + kind.word() + " workbook of a month")
-                        .takes(MONTH, TO, REPLACE, Options.SITE)
+                        .takes(MONTH, WorkbookFile.TO, WorkbookFile.REPLACE, Options.SITE)
                         .example("export " + kind.word() + " --month 2026-03")
                         .example(
                                 "export "
@@ -81,8 +73,7 @@ public final class ExportMonthCommand extends BaseCommand {
                                 in.get(MONTH),
                                 new MonthFindings(store.get(), site).sealed()));
         String usual = kind.word() + "-" + site.site() + "-" + period.month() + ".xlsx";
-        Path place = in.find(TO).orElseGet(() -> in.home().folder("exports"));
-        Path file = OutputFile.WORKBOOK.at(place, usual, in.has(REPLACE));
+        Path file = WorkbookFile.of(in, usual);
         ExportMonth.Request request =
                 new ExportMonth.Request(
                         kind,
@@ -91,9 +82,10 @@ public final class ExportMonthCommand extends BaseCommand {
                         in.now(),
                         file);
         Optional<Entry> newest =
-                OutputFile.writing(
-                        file, () -> new ExportMonth(store.get(), sink).run(request, in.progress()));
-        in.print(file.toString());
+                WorkbookFile.write(
+                        in,
+                        file,
+                        () -> new ExportMonth(store.get(), sink).run(request, in.progress()));
         in.tell(told(period, newest));
         if (period.isBeforeEnd(in.now())) {
             in.tell("the month is not over yet; its last facts are still to come");

@@ -16,7 +16,7 @@ final class ChargeRows {
         try (Rows rows =
                 in.rows(
                         Column.text("campaign"),
-                        Column.text("days"),
+                        Column.text("age"),
                         Column.number("cores"),
                         Column.number("never_removed"),
                         Column.number("charge"),

@@ -15,10 +15,9 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
-import counterbench.shell.OutputFile;
-import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.WorkbookFile;
 import counterbench.shell.acts.LiveNames;
 import counterbench.shell.month.ReadJobs;
 import java.nio.file.Path;
@@ -31,14 +30,6 @@ public final class ExportManifestCommand extends BaseCommand {
     private static final Option<String> SHIPMENT =
             Option.of("shipment", "SHIPMENT", RackOptions.SHIPMENT_NAME, "which shipment")
                     .asRequired();
-    private static final Option<Path> TO =
-            Option.of(
-                    "to",
-                    "FILE",
-                    Readings.PATH,
-                    "the workbook or its folder; exports in the home folder unless said");
-    private static final Option<Boolean> REPLACE =
-            Option.flag("replace", "write over a file of that name");
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -55,8 +46,8 @@ public final class ExportManifestCommand extends BaseCommand {
         return Manual.of("export manifest", Group.CORE_RACK, "Write the manifest of a shipment")
                 .takes(
                         SHIPMENT.completedBy(names.shipments()),
-                        TO,
-                        REPLACE,
+                        WorkbookFile.TO,
+                        WorkbookFile.REPLACE,
                         Options.SITE.completedBy(names.sites()))
                 .example("export manifest --shipment SH-N13")
                 .example("export manifest --shipment SH-N13 --to manifest.xlsx --replace")
@@ -75,8 +66,7 @@ public final class ExportManifestCommand extends BaseCommand {
         Instant now = in.now();
         ShipmentPage page =
                 new ReadShipment(store.get()).run(shipment, site, now, ReadJobs.shown(in, site));
-        Path said = in.find(TO).orElseGet(() -> in.home().folder("exports"));
-        Path file = OutputFile.WORKBOOK.at(said, usualName(page), in.has(REPLACE));
+        Path file = WorkbookFile.of(in, usualName(page));
         ReportLayout layout = new ReportLayouts(in.home().location()).layout(LAYOUT);
         Manifest manifest = new Manifest(page);
         Report report =
@@ -88,13 +78,13 @@ public final class ExportManifestCommand extends BaseCommand {
                         now,
                         manifest.rows(),
                         manifest.notes());
-        OutputFile.writing(
+        WorkbookFile.write(
+                in,
                 file,
                 () -> {
                     sink.write(report, file);
                     return file;
                 });
-        in.print(file.toString());
         in.tell(
                 "the manifest of shipment "
                         + shipment

@@ -4,10 +4,10 @@ import counterbench.acts.rack.Board;
 import counterbench.acts.rack.BoardLine;
 import counterbench.cores.CoreState;
 import counterbench.cores.Minutes;
-import counterbench.judgement.Finding;
 import counterbench.shared.Site;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
+import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -16,27 +16,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Writes the living board: short for people, whole for programs. */
+/** Writes the living board: as a table for people, whole for programs. */
 final class RackRows {
     private static final List<Integer> DAYS_AHEAD = List.of(7, 14, 30);
-    private static final String[] SHOWN = {
-        "core",
-        "state",
-        "since",
-        "next",
-        "drains_until",
-        "minutes_left",
-        "plugs",
-        "plugs_required",
-        "days_left",
-        "charge",
-        "findings"
-    };
 
     private RackRows() {}
 
     static void write(Invocation in, Site site, Instant now, Board board) {
-        LocalDate today = site.dayOf(now);
+        if (in.format() == Format.TABLE) {
+            new RackTable(site, now).write(in, board);
+        } else {
+            writeAll(in, site, now, board);
+        }
+        in.tell(states(board));
+        in.tell(risk(board, site, site.dayOf(now)));
+    }
+
+    private static void writeAll(Invocation in, Site site, Instant now, Board board) {
         try (Rows rows =
                 in.rows(
                         Column.text("core"),
@@ -55,11 +51,8 @@ final class RackRows {
                         Column.number("charge"),
                         Column.text("shipment"),
                         Column.text("findings"))) {
-            rows.section("Cores of " + site.site() + ", " + site.wallTime(now), SHOWN);
             board.lines().forEach(line -> add(rows, site, now, line));
         }
-        in.tell(states(board));
-        in.tell(risk(board, site, today));
     }
 
     private static void add(Rows rows, Site site, Instant now, BoardLine line) {
@@ -79,11 +72,14 @@ final class RackRows {
                 line.daysLeft(site.dayOf(now)).orElse(null),
                 line.charge(),
                 line.shipment(),
-                line.findings().stream().map(RackRows::words).collect(Collectors.joining(", ")));
+                findings(line));
     }
 
-    private static String words(Finding finding) {
-        return finding.rule().severity().word() + " " + finding.rule().word();
+    /** What is found about a core, in one cell. */
+    static String findings(BoardLine line) {
+        return line.findings().stream()
+                .map(f -> f.rule().severity().word() + " " + f.rule().word())
+                .collect(Collectors.joining(", "));
     }
 
     private static String states(Board board) {

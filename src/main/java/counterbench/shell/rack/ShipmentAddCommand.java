@@ -15,6 +15,7 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.SiteChoice;
+import counterbench.shell.YesNo;
 import counterbench.shell.acts.ActCommand;
 import counterbench.shell.acts.LiveNames;
 import java.util.List;
@@ -94,8 +95,7 @@ public final class ShipmentAddCommand extends ActCommand {
                     "these may go: " + names,
                     "add --proposed to take them, or name the cores");
         }
-        String answer = in.ask("Put on " + names + "? [yes/no] ").orElse("no").strip();
-        if (!answer.isEmpty() && !answer.equalsIgnoreCase("y") && !answer.equalsIgnoreCase("yes")) {
+        if (!YesNo.of(in, "Put on " + names + "?")) {
             throw new Refused(asked, "no core was put on", "name the cores instead");
         }
     }

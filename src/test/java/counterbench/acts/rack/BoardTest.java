@@ -3,6 +3,7 @@ package counterbench.acts.rack;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.acts.rack.Board.AtRisk;
+import counterbench.claims.Ageing;
 import counterbench.cores.CoreState;
 import counterbench.cores.CoreStatus;
 import counterbench.judgement.Finding;
@@ -137,11 +138,11 @@ class BoardTest {
 
         assertThat(Exposure.of(owed, TODAY))
                 .containsExactly(
-                        exposure("A", Exposure.Age.TO_30, 1, 0, "10"),
-                        exposure("A", Exposure.Age.TO_60, 2, 0, "1100"),
-                        exposure("A", Exposure.Age.TO_90, 1, 0, "3"),
-                        exposure("A", Exposure.Age.OVER_90, 1, 1, "4"),
-                        exposure("B", Exposure.Age.TO_30, 1, 0, "1"));
+                        exposure("A", Ageing.UP_TO_30, 1, 0, "10"),
+                        exposure("A", Ageing.UP_TO_60, 2, 0, "1100"),
+                        exposure("A", Ageing.UP_TO_90, 1, 0, "3"),
+                        exposure("A", Ageing.OLDER, 1, 1, "4"),
+                        exposure("B", Ageing.UP_TO_30, 1, 0, "1"));
     }
 
     private static Owed owed(String campaign, long days, String charge) {
@@ -149,7 +150,7 @@ class BoardTest {
     }
 
     private static Exposure exposure(
-            String campaign, Exposure.Age age, int cores, int missing, String charge) {
+            String campaign, Ageing age, int cores, int missing, String charge) {
         return new Exposure(campaign, age, cores, missing, new BigDecimal(charge));
     }
 }

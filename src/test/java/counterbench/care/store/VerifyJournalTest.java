@@ -14,20 +14,27 @@ import counterbench.db.TestStores;
 import counterbench.intake.ImportReport;
 import counterbench.intake.store.ImportPaper;
 import counterbench.intake.store.LoadPack;
+import counterbench.journal.Entry;
 import counterbench.journal.store.Verification;
 import counterbench.oracle.Garage;
 import counterbench.oracle.GarageOptions;
 import counterbench.oracle.GarageWriter;
 import counterbench.people.NewSite;
+import counterbench.people.Person;
 import counterbench.people.Pin;
+import counterbench.people.Role;
+import counterbench.people.store.ChangePeople;
+import counterbench.people.store.ChangeSite;
 import counterbench.people.store.SetUpStore;
 import counterbench.shared.Site;
+import counterbench.shared.units.Weight;
 import counterbench.sheets.poi.PoiSheets;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.util.Set;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -101,6 +108,27 @@ class VerifyJournalTest {
                 assertThat(broken.get().number()).as(line).isEqualTo(Long.parseLong(cells[1]));
                 assertThat(broken.get().why()).as(line).contains(cells[2].strip());
             }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(TestStores.class)
+    void of_a_limit_that_was_set_anew_the_last_fact_holds(TestStores kind) throws SQLException {
+        try (Store store = kind.open()) {
+            Site site = CareFacts.setUp(store);
+            Person ada = new Person("Ada", Set.of(Role.LEAD));
+            var by = new ChangePeople.By(ada, site, NOW, "shipment limit");
+            ChangeSite change = new ChangeSite(store);
+            change.limit(by, Weight.parse("30 kg").orElseThrow());
+            change.limit(by, null);
+            Entry last = change.limit(by, Weight.parse("66.5 lb").orElseThrow());
+
+            var verify = new VerifyJournal(store);
+            assertThat(verify.run(CareFacts.siteOf(store), NOW).broken()).isEmpty();
+            change(store, "update site set shipment_limit = 67");
+            var broken = verify.run(CareFacts.siteOf(store), NOW).broken();
+            assertThat(broken).isPresent();
+            assertThat(broken.get().number()).isEqualTo(last.number());
         }
     }
 

@@ -60,7 +60,7 @@ class WorkbookWriterTest {
                     ChartLayout.Type.COLUMN,
                     "Cost by kit",
                     "Kits",
-                    "kit",
+                    List.of("kit"),
                     List.of("cost", ChartLayout.ROWS),
                     "Kits");
 

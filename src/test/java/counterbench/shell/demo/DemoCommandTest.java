@@ -57,6 +57,9 @@ class DemoCommandTest {
                 .startsWith("the invented garage of Larkmere lies in " + demo + "\n")
                 .contains("83 findings, open: 35 stop, 38 fix, 10 note")
                 .containsPattern("HB-3013 +45 +42 +3 +0  N-107 N-117\n")
+                .contains("Cores of NORTH, 2026-04-10 12:00\n")
+                .containsPattern("NC-0075 +draining +11:50 +wait 8 min, until 12:08 +0 of 4 ")
+                .contains("\n  ship SH-N14 --override ")
                 .containsPattern("reused-hardware +3  job N-107: ")
                 .contains(
                         "COUNTERBENCH_HOME=" + demo + " java -jar target/counterbench.jar review");

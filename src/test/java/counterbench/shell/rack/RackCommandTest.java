@@ -92,13 +92,13 @@ class RackCommandTest {
 
             assertThat(hal.line("rack --charges --format csv").out().lines())
                     .containsExactly(
-                            "campaign,days,cores,never_removed,charge,currency",
-                            "HB-0417,0-30,2,0,790.00,USD",
-                            "HB-0417,31-60,1,0,395.00,USD",
-                            "HB-0417,over 90,1,0,395.00,USD",
-                            "HB-0429,31-60,1,0,210.00,USD",
-                            "HB-0429,over 90,1,1,210.00,USD",
-                            "TK-2605,0-30,1,0,330.00,USD");
+                            "campaign,age,cores,never_removed,charge,currency",
+                            "HB-0417,up to 30 days,2,0,790.00,USD",
+                            "HB-0417,31 to 60 days,1,0,395.00,USD",
+                            "HB-0417,over 90 days,1,0,395.00,USD",
+                            "HB-0429,31 to 60 days,1,0,210.00,USD",
+                            "HB-0429,over 90 days,1,1,210.00,USD",
+                            "TK-2605,up to 30 days,1,0,330.00,USD");
             assertThat(hal.line("rack --charges --campaign TK-2605").err())
                     .isEqualTo("330.00 USD owed for cores that are not accepted yet\n");
         }

@@ -1,0 +1,102 @@
+package counterbench.shell.rack;
+
+import counterbench.acts.rack.Board;
+import counterbench.acts.rack.BoardLine;
+import counterbench.acts.rack.NextStep;
+import counterbench.shared.Site;
+import counterbench.shell.Invocation;
+import counterbench.shell.print.Column;
+import counterbench.shell.print.Rows;
+import java.time.Instant;
+
+/** The living board as people see it, one line a core, narrow enough for most terminals. */
+public final class RackTable {
+    /** Where lines are shorter, columns are left out that need no hand at once. */
+    static final int WIDE = 96;
+
+    private static final Column[] COLUMNS = {
+        Column.text("core"),
+        Column.text("state"),
+        Column.text("since"),
+        Column.text("next"),
+        Column.text("plugs"),
+        Column.number("days_left"),
+        Column.number("charge"),
+        Column.text("findings")
+    };
+    private static final String[] ALL = {
+        "core", "state", "since", "next", "plugs", "days_left", "charge", "findings"
+    };
+    private static final String[] PRESSING = {
+        "core", "state", "next", "plugs", "days_left", "findings"
+    };
+
+    private final Site site;
+    private final Instant now;
+
+    /**
+     * The board of a site.
+     *
+     * @param now the moment at which it stands so
+     */
+    public RackTable(Site site, Instant now) {
+        this.site = site;
+        this.now = now;
+    }
+
+    /** Writes the whole of a board. */
+    public void write(Invocation in, Board board) {
+        try (Rows rows = in.rows(COLUMNS)) {
+            rows.section(
+                    "Cores of " + site.site() + ", " + site.wallTime(now),
+                    in.width() < WIDE ? PRESSING : ALL);
+            board.lines().forEach(line -> add(rows, line));
+        }
+    }
+
+    private void add(Rows rows, BoardLine line) {
+        rows.add(
+                line.core(),
+                line.status().state().word(),
+                since(line.status().since()),
+                next(line),
+                plugs(line),
+                line.daysLeft(site.dayOf(now)).orElse(null),
+                line.charge(),
+                RackRows.findings(line));
+    }
+
+    /** The time of today, the day of what was before. */
+    private String since(Instant at) {
+        return isToday(at) ? timeOfDay(at) : site.dayOf(at).toString();
+    }
+
+    private boolean isToday(Instant at) {
+        return site.dayOf(at).equals(site.dayOf(now));
+    }
+
+    private String timeOfDay(Instant at) {
+        return site.wallTime(at).substring(site.dayOf(at).toString().length() + 1);
+    }
+
+    private String next(BoardLine line) {
+        String words = line.next().words();
+        if (line.next() == NextStep.WAIT && line.drainsUntil() != null) {
+            return words + drain(line, line.drainsUntil());
+        }
+        return line.next() == NextStep.SHIP ? words + " " + line.shipment() : words;
+    }
+
+    private String drain(BoardLine line, Instant until) {
+        return " %d min, until %s"
+                .formatted(
+                        line.minutesLeft(now).orElse(0L),
+                        isToday(until) ? timeOfDay(until) : site.wallTime(until));
+    }
+
+    private static String plugs(BoardLine line) {
+        return line.plugsRequired() == null
+                ? String.valueOf(line.plugs())
+                : line.plugs() + " of " + line.plugsRequired();
+    }
+}
