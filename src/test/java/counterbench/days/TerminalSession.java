@@ -90,11 +90,6 @@ final class TerminalSession implements AutoCloseable {
         Files.writeString(clock, time);
     }
 
-    /** Types a line. */
-    void type(String line) throws IOException {
-        press(line + "\r");
-    }
-
     /** Presses keys. */
     void press(String pressed) throws IOException {
         synchronized (keys) {

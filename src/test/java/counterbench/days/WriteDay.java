@@ -39,7 +39,7 @@ final class WriteDay {
                 if (turn.clock() != null) {
                     terminal.setClock(turn.time());
                 }
-                terminal.type(turn.typed());
+                terminal.press(turn.keys());
             }
             Awaitility.await().atMost(PATIENCE).until(terminal::isOver);
             List<String> lines = terminal.lines();
@@ -61,6 +61,6 @@ final class WriteDay {
             return false;
         }
         String last = lines.get(lines.size() - 1);
-        return last.endsWith(">") || last.endsWith(":") || last.endsWith("?");
+        return last.matches(".*[>:?\\]]");
     }
 }
