@@ -20,6 +20,7 @@ final class TerminalSession implements AutoCloseable {
     private static final int COLUMNS = 110;
     private static final int LINES = 2000;
 
+    private final String folder;
     private final Path clock;
     private final Process process;
     private final OutputStream keys;
@@ -28,6 +29,7 @@ final class TerminalSession implements AutoCloseable {
 
     /** Opens the shell with a home folder, in a working folder. */
     TerminalSession(Path folder, Path home, String time) throws IOException {
+        this.folder = folder.toString();
         this.clock = folder.resolve("clock");
         setClock(time);
         this.process = start(folder, home);
@@ -98,9 +100,13 @@ final class TerminalSession implements AutoCloseable {
         }
     }
 
-    /** The screen's lines down to the last that is not empty. */
+    /** The screen's lines down to the last that is not empty, with one name for its folder. */
     List<String> lines() {
-        return screen.toString().stripTrailing().lines().map(String::stripTrailing).toList();
+        return screen.toString()
+                .stripTrailing()
+                .lines()
+                .map(line -> line.stripTrailing().replace(folder, "FOLDER"))
+                .toList();
     }
 
     boolean isOver() {
