@@ -43,7 +43,8 @@ final class TerminalSession implements AutoCloseable {
                 String.join(
                         " ",
                         "stty cols " + COLUMNS + " rows " + LINES + ";",
-                        "exec",
+                        // A build in the background has Ctrl-C ignored; people's terminals do not.
+                        "exec env --default-signal=INT",
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1 -Duser.language=en counterbench.DayProgram",
                         clock.toString());

@@ -264,7 +264,10 @@ public final class JobPage {
     }
 
     private List<String> row(CoreCase core) {
-        String wanted = core.terms().map(t -> " (" + Minutes.text(t.drainMinutes()) + " wanted)").orElse("");
+        String wanted =
+                core.terms()
+                        .map(t -> " (" + Minutes.text(t.drainMinutes()) + " wanted)")
+                        .orElse("");
         return List.of(
                 core.core().core(),
                 Objects.requireNonNullElse(core.core().serial(), ""),

@@ -53,7 +53,12 @@ public final class Standing {
         String all = "all steps are marked";
         return open == 0
                 ? all + "; done completes job " + bench.name()
-                : all + "; " + open + (open == 1 ? " thing is open; where tells it" : " things are open; where tells them");
+                : all
+                        + "; "
+                        + open
+                        + (open == 1
+                                ? " thing is open; where tells it"
+                                : " things are open; where tells them");
     }
 
     /** Whether the job is over, so that nothing is done on the vehicle. */

@@ -182,8 +182,7 @@ public final class QuickNames {
                 .removeIf(
                         core ->
                                 !core.getValue()
-                                        .isAfter(
-                                                ended.getOrDefault(core.getKey(), Instant.MIN)));
+                                        .isAfter(ended.getOrDefault(core.getKey(), Instant.MIN)));
         return few(begun.keySet());
     }
 

@@ -142,10 +142,7 @@ public record Likeness(
         }
 
         private String open() {
-            return candidate
-                    .open()
-                    .map(Weighing::money)
-                    .orElse("which it does not state");
+            return candidate.open().map(Weighing::money).orElse("which it does not state");
         }
 
         /** Exact, with two digits at least. */

@@ -247,8 +247,17 @@ final class BenchStory {
         String vin = "0LKRF8D41RN004526";
         Job job =
                 new Job(
-                        7, JOB, PACK.campaign(), vin, BEGIN, null, "Otis", completedAt, outcome,
-                        null, null);
+                        7,
+                        JOB,
+                        PACK.campaign(),
+                        vin,
+                        BEGIN,
+                        null,
+                        "Otis",
+                        completedAt,
+                        outcome,
+                        null,
+                        null);
         JobFile file =
                 new JobFile(
                         7,
@@ -265,14 +274,7 @@ final class BenchStory {
                         List.of());
         LedgerFacts facts =
                 new LedgerFacts(
-                        kits,
-                        List.of(),
-                        List.of(),
-                        issues,
-                        uses,
-                        List.of(),
-                        List.of(),
-                        List.of());
+                        kits, List.of(), List.of(), issues, uses, List.of(), List.of(), List.of());
         List<String> names = kits.stream().map(kit -> kit.kit().kit()).toList();
         return new Component(List.of(file), names, facts, Optional.empty());
     }

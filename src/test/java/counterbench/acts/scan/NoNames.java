@@ -2,8 +2,8 @@ package counterbench.acts.scan;
 
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
-import counterbench.acts.UnderWay;
 import counterbench.acts.Shipment;
+import counterbench.acts.UnderWay;
 import counterbench.claims.draft.Rate;
 import counterbench.review.Settlements;
 import java.math.BigDecimal;

@@ -68,8 +68,7 @@ class ReadMeaningTest {
     @Test
     void a_label_says_itself_what_it_is() {
         assertThat(read("(240)QM-4470-K(21)K-55")).isEqualTo(new Meaning.Kit("K-55"));
-        assertThat(read("(240)QM-4473(10)L-7"))
-                .isEqualTo(new Meaning.Part("QM-4473", null, "L-7"));
+        assertThat(read("(240)QM-4473(10)L-7")).isEqualTo(new Meaning.Part("QM-4473", null, "L-7"));
         assertThat(read("]d292C-88")).isEqualTo(new Meaning.Core("C-88"));
         assertThat(read("(91)J-8")).isEqualTo(new Meaning.OtherJob("J-8"));
     }

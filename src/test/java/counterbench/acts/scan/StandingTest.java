@@ -23,9 +23,11 @@ class StandingTest {
     void the_step_s_value_stands_in_the_instrument_s_unit_with_the_other_beside_it() {
         BenchStory story = atClamp();
         assertThat(line(story.with(story.after("W-1")), WIDE))
-                .startsWith("clamp 1/4: 36.9 to 45.1 N·m (27.22 to 33.26 lbf·ft) with W-1, Tighten");
+                .startsWith(
+                        "clamp 1/4: 36.9 to 45.1 N·m (27.22 to 33.26 lbf·ft) with W-1, Tighten");
         assertThat(line(story.with(story.after("W-2")), WIDE))
-                .startsWith("clamp 1/4: 27.22 to 33.26 lbf·ft (36.9 to 45.1 N·m) with W-2, Tighten");
+                .startsWith(
+                        "clamp 1/4: 27.22 to 33.26 lbf·ft (36.9 to 45.1 N·m) with W-2, Tighten");
     }
 
     @Test

@@ -149,8 +149,7 @@ class TurnTest {
     @Test
     void done_says_what_is_open_and_done_anyway_completes_all_the_same() {
         refused(atClamp().bench(), "done", "mend that, or complete it as it is: done anyway");
-        assertThat(act(atClamp().bench(), "done anyway", CompleteJob.class).job())
-                .isEqualTo("J-7");
+        assertThat(act(atClamp().bench(), "done anyway", CompleteJob.class).job()).isEqualTo("J-7");
         Bench whole =
                 new BenchStory()
                         .issued("K-1")

@@ -117,8 +117,7 @@ class KeptReviewTest {
                         LEAD.name(),
                         "person add",
                         "person add " + LEAD.name());
-        FactRow row =
-                FactRow.of(FactKind.PEOPLE).with("name", LEAD.name()).with("roles", "lead");
+        FactRow row = FactRow.of(FactKind.PEOPLE).with("name", LEAD.name()).with("roles", "lead");
         new JooqJournal(store).record(draft, List.of(row));
     }
 
