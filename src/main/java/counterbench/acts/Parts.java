@@ -110,8 +110,13 @@ public final class Parts {
 
     /** So much of a part with its unit: {@code 3 HB-3013}, {@code 5 mL HB-3015}. */
     public String words(String part, Quantity quantity) {
+        return amount(part, quantity) + " " + part;
+    }
+
+    /** So much of a part: {@code 3}, {@code 5 mL}. */
+    public String amount(String part, Quantity quantity) {
         PartUnit unit = unit(part);
-        return quantity + (unit.isMeasured() ? " " + unit.word() : "") + " " + part;
+        return quantity + (unit.isMeasured() ? " " + unit.word() : "");
     }
 
     private SortedSet<String> kitParts() {

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A day as it is written down: the screen's lines from top to bottom. What was typed stands after
- * {@code »}, what was typed unseen after {@code »»}; a line of {@code @} and a time sets the clock
- * before the next line is typed.
+ * {@code »}, what was typed unseen after {@code »»}, and {@code »^C} is Ctrl-C; a line of {@code @}
+ * and a time sets the clock before the next line is typed.
  *
  * @param turns what is typed, one after the other
  * @param rest the screen's lines after the last one typed
@@ -21,6 +21,7 @@ record Day(List<Turn> turns, List<String> rest) {
     private static final String TYPED = "»";
     private static final String UNSEEN = "»»";
     private static final String CLOCK = "@ ";
+    private static final String CTRL_C = "^C";
 
     /**
      * Something typed.
@@ -32,6 +33,17 @@ record Day(List<Turn> turns, List<String> rest) {
         /** The same after other lines. */
         Turn after(List<String> lines) {
             return new Turn(clock, lines, typed, unseen);
+        }
+
+        /** The keys that are pressed. */
+        String keys() {
+            return typed.equals(CTRL_C) ? "\u0003" : typed + "\r";
+        }
+
+        /** The prompt's line once it is typed. */
+        String echoed(String prompt) {
+            boolean isSeen = !unseen && !typed.equals(CTRL_C);
+            return isSeen ? (prompt + " " + typed).stripTrailing() : prompt;
         }
 
         String time() {

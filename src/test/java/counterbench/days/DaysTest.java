@@ -21,7 +21,7 @@ class DaysTest {
     @TempDir Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"parts-clerk"})
+    @ValueSource(strings = {"parts-clerk", "technician", "warranty-clerk"})
     void a_day_in_a_real_terminal_is_as_it_is_written_down(String name) throws Exception {
         Day day = Day.read(name);
         Path home = Garage.prepared(folder);
@@ -34,11 +34,9 @@ class DaysTest {
                 if (turn.clock() != null) {
                     terminal.setClock(turn.time());
                 }
-                terminal.type(turn.typed());
-                if (!turn.unseen()) {
-                    int last = expected.size() - 1;
-                    expected.set(last, expected.get(last) + " " + turn.typed());
-                }
+                terminal.press(turn.keys());
+                int last = expected.size() - 1;
+                expected.set(last, turn.echoed(expected.get(last)));
             }
             expected.addAll(day.rest());
             see(terminal, expected);

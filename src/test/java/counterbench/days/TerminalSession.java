@@ -20,6 +20,7 @@ final class TerminalSession implements AutoCloseable {
     private static final int COLUMNS = 110;
     private static final int LINES = 2000;
 
+    private final String folder;
     private final Path clock;
     private final Process process;
     private final OutputStream keys;
@@ -28,6 +29,7 @@ final class TerminalSession implements AutoCloseable {
 
     /** Opens the shell with a home folder, in a working folder. */
     TerminalSession(Path folder, Path home, String time) throws IOException {
+        this.folder = folder.toString();
         this.clock = folder.resolve("clock");
         setClock(time);
         this.process = start(folder, home);
@@ -41,7 +43,8 @@ final class TerminalSession implements AutoCloseable {
                 String.join(
                         " ",
                         "stty cols " + COLUMNS + " rows " + LINES + ";",
-                        "exec",
+                        // A build in the background has Ctrl-C ignored; people's terminals do not.
+                        "exec env --default-signal=INT",
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1 -Duser.language=en counterbench.DayProgram",
                         clock.toString());
@@ -90,11 +93,6 @@ final class TerminalSession implements AutoCloseable {
         Files.writeString(clock, time);
     }
 
-    /** Types a line. */
-    void type(String line) throws IOException {
-        press(line + "\r");
-    }
-
     /** Presses keys. */
     void press(String pressed) throws IOException {
         synchronized (keys) {
@@ -103,9 +101,13 @@ final class TerminalSession implements AutoCloseable {
         }
     }
 
-    /** The screen's lines down to the last that is not empty. */
+    /** The screen's lines down to the last that is not empty, with one name for its folder. */
     List<String> lines() {
-        return screen.toString().stripTrailing().lines().map(String::stripTrailing).toList();
+        return screen.toString()
+                .stripTrailing()
+                .lines()
+                .map(line -> line.stripTrailing().replace(folder, "FOLDER"))
+                .toList();
     }
 
     boolean isOver() {

@@ -14,7 +14,7 @@ import org.awaitility.Awaitility;
  * what changed before you keep it.
  */
 final class WriteDay {
-    private static final Duration QUIET = Duration.ofSeconds(2);
+    private static final Duration QUIET = Duration.ofMillis(600);
     private static final Duration PATIENCE = Duration.ofMinutes(2);
 
     private WriteDay() {}
@@ -33,13 +33,13 @@ final class WriteDay {
         try (TerminalSession terminal =
                 new TerminalSession(folder, home, day.turns().get(0).time())) {
             for (Turn turn : day.turns()) {
-                List<String> lines = atRest(terminal);
+                List<String> lines = atRest(terminal, seen);
                 turns.add(turn.after(lines.subList(seen, lines.size())));
                 seen = lines.size();
                 if (turn.clock() != null) {
                     terminal.setClock(turn.time());
                 }
-                terminal.type(turn.typed());
+                terminal.press(turn.keys());
             }
             Awaitility.await().atMost(PATIENCE).until(terminal::isOver);
             List<String> lines = terminal.lines();
@@ -47,20 +47,20 @@ final class WriteDay {
         }
     }
 
-    /** The screen once it has asked something and stays as it is for a while. */
-    private static List<String> atRest(TerminalSession terminal) {
+    /** The screen once it has asked something new and stays as it is for a while. */
+    private static List<String> atRest(TerminalSession terminal, int seen) {
         Awaitility.await()
                 .atMost(PATIENCE)
                 .during(QUIET)
-                .until(terminal::lines, WriteDay::waitsForSomebody);
+                .until(terminal::lines, lines -> waitsForSomebody(lines, seen));
         return List.copyOf(terminal.lines());
     }
 
-    private static boolean waitsForSomebody(List<String> lines) {
-        if (lines.isEmpty()) {
+    private static boolean waitsForSomebody(List<String> lines, int seen) {
+        if (lines.size() <= seen) {
             return false;
         }
         String last = lines.get(lines.size() - 1);
-        return last.endsWith(">") || last.endsWith(":") || last.endsWith("?");
+        return last.matches(".*[>:?\\]]");
     }
 }

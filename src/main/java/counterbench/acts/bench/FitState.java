@@ -1,6 +1,7 @@
 package counterbench.acts.bench;
 
 import counterbench.acts.JobState;
+import counterbench.campaign.PartUnit;
 import counterbench.job.OnVehicle;
 import counterbench.job.Requirement;
 import counterbench.job.Requirements;
@@ -58,8 +59,13 @@ public record FitState(Requirement requirement, Quantity fresh, Quantity old) {
 
     /** What is still to fit with its unit: {@code 2 HB-3013}, {@code 4.2 mL HB-3015}. */
     public String words() {
-        String unit = requirement.unit().isMeasured() ? " " + requirement.unit().word() : "";
-        return missing() + unit + " " + requirement.part();
+        return withUnit(missing()) + " " + requirement.part();
+    }
+
+    /** So much of it, with the unit of a measured part. */
+    String withUnit(Quantity quantity) {
+        PartUnit unit = requirement.unit();
+        return quantity + (unit.isMeasured() && !quantity.isZero() ? " " + unit.word() : "");
     }
 
     /**
@@ -75,9 +81,15 @@ public record FitState(Requirement requirement, Quantity fresh, Quantity old) {
     }
 
     private String told() {
-        String unit = " " + requirement.unit().word();
-        return requirement.unit().isMeasured()
-                ? ", " + onVehicle() + unit + " of at least " + wanted() + unit + " on the vehicle"
-                : ", " + onVehicle() + " of " + wanted() + " on the vehicle";
+        String of = requirement.unit().isMeasured() ? " of at least " : " of ";
+        String wanted = requirement.applies() ? of + withUnit(wanted()) : "";
+        return ", " + withUnit(onVehicle()) + wanted + " on the vehicle" + notAsked();
+    }
+
+    private String notAsked() {
+        if (requirement.isConditionUnknown()) {
+            return "; whether it needs any cannot be told";
+        }
+        return requirement.applies() ? "" : ", which needs none";
     }
 }

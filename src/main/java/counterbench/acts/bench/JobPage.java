@@ -4,6 +4,7 @@ import counterbench.acts.CoreCase;
 import counterbench.acts.Foresight;
 import counterbench.acts.Holding;
 import counterbench.acts.JobState;
+import counterbench.acts.Parts;
 import counterbench.acts.Situation;
 import counterbench.campaign.Condition.Holds;
 import counterbench.campaign.Pack;
@@ -16,7 +17,6 @@ import counterbench.judgement.Finding;
 import counterbench.printing.Block;
 import counterbench.printing.Block.Column;
 import counterbench.procedure.Mark;
-import counterbench.shared.Quantity;
 import counterbench.shared.Site;
 import java.util.ArrayList;
 import java.util.List;
@@ -212,10 +212,10 @@ public final class JobPage {
         return List.of(
                 fit.requirement().part(),
                 fit.requirement().name(),
-                fit.requirement().isConditionUnknown() ? "?" : fit.wanted().toString(),
-                fit.fresh().toString(),
-                fit.old().toString(),
-                fit.missing().toString());
+                fit.requirement().isConditionUnknown() ? "?" : fit.withUnit(fit.wanted()),
+                fit.withUnit(fit.fresh()),
+                fit.withUnit(fit.old()),
+                fit.withUnit(fit.missing()));
     }
 
     private void bench() {
@@ -237,12 +237,9 @@ public final class JobPage {
                                                 List.of(
                                                         h.part(),
                                                         h.source().toString(),
-                                                        quantity(h.quantity())))
+                                                        Parts.of(situation)
+                                                                .amount(h.part(), h.quantity())))
                                 .toList()));
-    }
-
-    private static String quantity(Quantity quantity) {
-        return quantity.toString();
     }
 
     private void cores() {
@@ -267,7 +264,10 @@ public final class JobPage {
     }
 
     private List<String> row(CoreCase core) {
-        String wanted = core.terms().map(t -> " of " + Minutes.text(t.drainMinutes())).orElse("");
+        String wanted =
+                core.terms()
+                        .map(t -> " (" + Minutes.text(t.drainMinutes()) + " wanted)")
+                        .orElse("");
         return List.of(
                 core.core().core(),
                 Objects.requireNonNullElse(core.core().serial(), ""),

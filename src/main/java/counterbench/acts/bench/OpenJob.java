@@ -69,9 +69,17 @@ public record OpenJob(String job, String campaign, String vin, Details details, 
                         + situation.site().wallTime(known.job().openedAt())
                         + " for vehicle "
                         + known.job().vin(),
-                known.job().isOpen()
-                        ? "go on with it: job show " + job
-                        : "give this visit a name of its own");
+                wayOut(known));
+    }
+
+    private String wayOut(JobState known) {
+        if (!known.job().isOpen()) {
+            return "give this visit a name of its own";
+        }
+        return known.job().vin().equals(vin)
+                ? "go on with it: job show " + job
+                : "give this visit a name of its own; if that vehicle was a slip of the hand, take"
+                        + " the opening back: reverse ENTRY (journal show has it)";
     }
 
     private void refuseUnlessLoaded(Set<String> campaigns) {

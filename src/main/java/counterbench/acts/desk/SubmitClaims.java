@@ -112,7 +112,7 @@ public record SubmitClaims(
                                         ? new Refused(
                                                 asked(job.name()),
                                                 "the job is not done",
-                                                "claim it when it is; job by job: review --job "
+                                                "claim it when it is; what it lacks: job show "
                                                         + job.name())
                                         : new Refused(
                                                 asked(job.name()),

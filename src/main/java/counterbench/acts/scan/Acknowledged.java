@@ -1,13 +1,16 @@
 package counterbench.acts.scan;
 
+import counterbench.acts.CoreCase;
 import counterbench.acts.Situation;
 import counterbench.acts.bench.FitState;
 import counterbench.acts.bench.Progress;
+import counterbench.cores.CoreEvent;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.stock.Use;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 
 /** How an act of the loop is acknowledged once it is recorded. */
 public final class Acknowledged {
@@ -30,7 +33,33 @@ public final class Acknowledged {
                         && !Use.Condition.ON_CORE.word().equals(first.text("condition"));
         return ofVehicle
                 ? told + onVehicle(Objects.requireNonNull(first.text("part")), job, after)
-                : told;
+                : told + ofCore(facts, after);
+    }
+
+    /** What changed about a core: until when it drains, or how many plugs it has. */
+    private static String ofCore(List<FactRow> facts, Situation after) {
+        return facts.stream()
+                .filter(fact -> fact.kind() == FactKind.CORES)
+                .map(fact -> ofCore(fact, after))
+                .collect(Collectors.joining());
+    }
+
+    private static String ofCore(FactRow fact, Situation after) {
+        CoreCase core = after.core(Objects.requireNonNull(fact.text("core")));
+        String event = fact.text("event");
+        if (CoreEvent.Kind.DRAIN_BEGUN.word().equals(event)) {
+            return core.drainOver(after.now())
+                    .map(over -> " until " + after.site().wallTime(over))
+                    .orElse("");
+        }
+        boolean plugging =
+                CoreEvent.Kind.PLUGGED.word().equals(event)
+                        || CoreEvent.Kind.UNPLUGGED.word().equals(event);
+        return plugging ? ", " + core.core().plugs() + ofWanted(core) + " plugs" : "";
+    }
+
+    private static String ofWanted(CoreCase core) {
+        return core.terms().map(terms -> " of " + terms.plugs()).orElse("");
     }
 
     private static String read(String step, List<FactRow> facts, String job, Situation after) {

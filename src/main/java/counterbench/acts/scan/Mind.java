@@ -32,10 +32,17 @@ public record Mind(
      *
      * @param again whether it is read again; else readings of a marked step are only compared
      * @param fastener the fastener whose reading comes next, where it is read again or compared
+     * @param last the last fastener that is read again
      */
-    public record Focus(String step, boolean again, int fastener) {
-        Focus next() {
-            return new Focus(step, again, fastener + 1);
+    public record Focus(String step, boolean again, int fastener, int last) {
+        /** A step whose readings come, or are compared from one on. */
+        static Focus of(String step, int fastener) {
+            return new Focus(step, false, fastener, fastener);
+        }
+
+        /** What is read again next; nothing once the last one was. */
+        @Nullable Focus next() {
+            return fastener < last ? new Focus(step, again, fastener + 1, last) : null;
         }
     }
 

@@ -202,6 +202,10 @@ public final class ReadMeaning {
                 "it is no kit, part, core, step, instrument or reading that is known here",
                 NearMatch.of(words(text).get(0), known)
                         .map(near -> "did you mean " + near + "?")
-                        .orElse("scan it again, or type help"));
+                        .orElse(
+                                words(text).size() == 1
+                                        ? "scan it again, or type help"
+                                        : "type help for the words of the loop; commands of the"
+                                                + " shell come after quit"));
     }
 }

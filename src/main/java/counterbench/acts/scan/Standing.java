@@ -46,9 +46,33 @@ public final class Standing {
     }
 
     private String ended() {
-        return bench.job().job().isOpen()
-                ? "all steps are marked; done completes job " + bench.name()
-                : "job " + bench.name() + " has ended; undo takes your own act back, quit leaves";
+        if (hasEnded()) {
+            return "job " + bench.name() + " has ended; undo takes your own act back, quit leaves";
+        }
+        int open = Turn.missing(bench).size();
+        String all = "all steps are marked";
+        return open == 0
+                ? all + "; done completes job " + bench.name()
+                : all
+                        + "; "
+                        + open
+                        + (open == 1
+                                ? " thing is open; where tells it"
+                                : " things are open; where tells them");
+    }
+
+    /** Whether the job is over, so that nothing is done on the vehicle. */
+    public boolean hasEnded() {
+        return !bench.job().job().isOpen();
+    }
+
+    /** Which vehicle this is about. */
+    public String begin() {
+        return "bench of job "
+                + bench.name()
+                + ", vehicle "
+                + bench.job().job().vin()
+                + "; help lists the words, quit leaves";
     }
 
     private String asked(StepProgress progress) {
@@ -121,7 +145,7 @@ public final class Standing {
                 .filter(step -> !step.latest().isEmpty())
                 .map(step -> "marked " + step.step().id() + after(step.read()))
                 .forEach(lines::add);
-        lines.add("on the bench: " + orNothing(Turn.words(bench.job().onBench())));
+        lines.add("on the bench: " + orNothing(Turn.words(bench, bench.job().onBench())));
         bench.job().cores().stream()
                 .flatMap(core -> bench.situation().findCore(core.core()).stream())
                 .map((CoreCase core) -> Cores.state(bench.situation().site(), core))

@@ -77,7 +77,7 @@ final class Steps {
             return marked(step, said.readings());
         }
         if (step.isMeasured() && said.readings().isEmpty()) {
-            return Reply.tell(bench.mind().on(new Mind.Focus(said.step(), false, 1)));
+            return Reply.tell(bench.mind().on(Mind.Focus.of(said.step(), 1)));
         }
         return mark(step, said.readings(), null);
     }
@@ -115,7 +115,7 @@ final class Steps {
     /** What is compared next; nothing where all that the step has was. */
     private static Mind.@Nullable Focus compared(StepProgress step, int fastener) {
         boolean isLeft = step.isMeasured() && fastener <= step.latest().size();
-        return isLeft ? new Mind.Focus(step.step().id(), false, fastener) : null;
+        return isLeft ? Mind.Focus.of(step.step().id(), fastener) : null;
     }
 
     /** A reading: of the step that was named, or else of the next. */
@@ -174,9 +174,8 @@ final class Steps {
 
     private Reply again(StepProgress step, Mind.Focus focus, Measured measured) {
         boolean torque = step.step().kind() == StepKind.TORQUE;
-        boolean last = focus.fastener() >= step.step().fasteners();
         Reply reply = mark(step, List.of(measured), torque ? (long) focus.fastener() : null);
-        return new Reply(reply.deed(), reply.say(), bench.mind().on(last ? null : focus.next()));
+        return new Reply(reply.deed(), reply.say(), bench.mind().on(focus.next()));
     }
 
     /** The word {@code again}: a marked step is read once more. */
@@ -189,19 +188,23 @@ final class Steps {
         if (!step.isMeasured()) {
             return mark(step, List.of(), null);
         }
-        int fastener =
-                words.size() > 1 && words.get(1).matches("[0-9]{1,4}")
-                        ? Integer.parseInt(words.get(1))
-                        : 1;
-        if (fastener < 1 || fastener > step.step().fasteners()) {
+        int all = step.step().fasteners();
+        boolean isSaid = words.size() > 1 && words.get(1).matches("[0-9]{1,4}");
+        int fastener = isSaid ? Integer.parseInt(words.get(1)) : 1;
+        if (fastener < 1 || fastener > all) {
             throw new Refused(
                     "fastener \"" + fastener + "\"",
-                    "step " + step.step().id() + " has " + step.step().fasteners(),
+                    "step " + step.step().id() + " has " + all,
                     "say one of these");
         }
+        int last = isSaid ? fastener : all;
         return Reply.tell(
-                bench.mind().on(new Mind.Focus(step.step().id(), true, fastener)),
-                "step " + step.step().id() + " once more; read before: " + step.read());
+                bench.mind().on(new Mind.Focus(step.step().id(), true, fastener, last)),
+                "step "
+                        + step.step().id()
+                        + (isSaid && all > 1 ? ", fastener " + fastener + "," : "")
+                        + " once more"
+                        + (step.read().isEmpty() ? "" : "; read before: " + step.read()));
     }
 
     /** The word {@code mark}. */

@@ -2,6 +2,7 @@ package counterbench.acts.scan;
 
 import counterbench.acts.Foresight;
 import counterbench.acts.IssueKit;
+import counterbench.acts.Parts;
 import counterbench.acts.bench.CompleteJob;
 import counterbench.job.Outcome;
 import counterbench.judgement.Finding;
@@ -97,7 +98,7 @@ public final class Turn {
                 mind,
                 left.isEmpty()
                         ? "kit " + serial + " is this job's; nothing of it is left on the bench"
-                        : "kit " + serial + " is this job's; on the bench: " + words(left));
+                        : "kit " + serial + " is this job's; on the bench: " + words(bench, left));
     }
 
     private boolean isBackInItsBox(String serial) {
@@ -113,9 +114,10 @@ public final class Turn {
         return left;
     }
 
-    static String words(SortedMap<String, Quantity> goods) {
+    static String words(Bench bench, SortedMap<String, Quantity> goods) {
+        Parts parts = Parts.of(bench.situation());
         return goods.entrySet().stream()
-                .map(item -> item.getValue() + " " + item.getKey())
+                .map(item -> parts.words(item.getKey(), item.getValue()))
                 .collect(Collectors.joining(", "));
     }
 

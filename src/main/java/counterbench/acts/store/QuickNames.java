@@ -1,5 +1,6 @@
 package counterbench.acts.store;
 
+import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.INSTRUMENTS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
@@ -15,10 +16,15 @@ import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.campaign.Packs;
 import counterbench.campaign.store.PackBook;
+import counterbench.cores.CoreEvent;
 import counterbench.db.Store;
+import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.jooq.Condition;
@@ -32,6 +38,9 @@ import org.jooq.impl.DSL;
  */
 public final class QuickNames {
     private static final int MOST = 200;
+
+    /** So many rows are looked through for what happened last. */
+    private static final int NEWEST = 4_000;
 
     private final Store store;
     private final Optional<String> site;
@@ -146,6 +155,39 @@ public final class QuickNames {
     /** Core tags. */
     public List<String> cores() {
         return names(CORE_TAG, CORE_TAG.CORE, atSite(CORE_TAG.SITE_NO));
+    }
+
+    /** Tags of cores of the newest jobs whose drain has begun and not ended since. */
+    public List<String> coresDraining() {
+        String begin = CoreEvent.Kind.DRAIN_BEGUN.word();
+        String end = CoreEvent.Kind.DRAIN_ENDED.word();
+        Map<String, Instant> begun = new TreeMap<>();
+        Map<String, Instant> ended = new HashMap<>();
+        store.read(
+                        sql ->
+                                sql.select(CORES_FACT.CORE, CORES_FACT.EVENT, CORES_FACT.AT)
+                                        .from(CORES_FACT)
+                                        .where(
+                                                begins(CORES_FACT.CORE),
+                                                atSite(CORES_FACT.SITE_NO),
+                                                CORES_FACT.EVENT.in(begin, end))
+                                        .orderBy(CORES_FACT.K.desc())
+                                        .limit(NEWEST)
+                                        .fetch())
+                .forEach(
+                        row ->
+                                (row.value2().equals(begin) ? begun : ended)
+                                        .merge(row.value1(), row.value3(), QuickNames::later));
+        begun.entrySet()
+                .removeIf(
+                        core ->
+                                !core.getValue()
+                                        .isAfter(ended.getOrDefault(core.getKey(), Instant.MIN)));
+        return few(begun.keySet());
+    }
+
+    private static Instant later(Instant one, Instant other) {
+        return one.isAfter(other) ? one : other;
     }
 
     /** Instruments. */

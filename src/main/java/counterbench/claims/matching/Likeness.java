@@ -142,10 +142,13 @@ public record Likeness(
         }
 
         private String open() {
-            return candidate
-                    .open()
-                    .map(BigDecimal::toPlainString)
-                    .orElse("which it does not state");
+            return candidate.open().map(Weighing::money).orElse("which it does not state");
+        }
+
+        /** Exact, with two digits at least. */
+        private static String money(BigDecimal amount) {
+            BigDecimal plain = amount.stripTrailingZeros();
+            return (plain.scale() < 2 ? plain.setScale(2) : plain).toPlainString();
         }
 
         private void date() {

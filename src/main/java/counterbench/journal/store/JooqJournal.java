@@ -6,6 +6,7 @@ import static counterbench.db.generated.Tables.JOURNAL_HEAD;
 
 import counterbench.db.ConnectionBroken;
 import counterbench.db.Store;
+import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.Booking;
 import counterbench.journal.Chain;
@@ -20,6 +21,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.jooq.DSLContext;
 import org.jooq.Record2;
 import org.jooq.ResultQuery;
@@ -92,10 +94,16 @@ public final class JooqJournal {
                             row);
             placed.add(fact);
             content.add(fact.line(), fact.booked(), row);
-            touched.add(row);
         }
+        rows.stream().flatMap(row -> touching(sql, draft, row)).forEach(touched::add);
         FactWriter.forAct(draft.site().no(), batch).write(sql, placed);
         return post(sql, head, draft, batch, content, touched);
+    }
+
+    private static Stream<FactRow> touching(DSLContext sql, Draft draft, FactRow row) {
+        return row.kind() == FactKind.REVERSALS && draft.reverses() != null
+                ? TakenBack.by(row, sql, (short) draft.site().no(), draft.reverses()).stream()
+                : Stream.of(row);
     }
 
     /** Links an entry for a batch whose facts are written, and moves the head. */

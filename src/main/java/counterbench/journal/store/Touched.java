@@ -19,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * a few thousand things touches all.
  */
 final class Touched {
-    private static final int MOST = 5_000;
+    /** The most things that are written down one by one. */
+    static final int MOST = 5_000;
 
     private final Set<Thing> things = new HashSet<>();
     private boolean all;

@@ -32,6 +32,8 @@ public final class JobsOfParts {
                                     USES_FACT.K.between(
                                             JobKey.firstOf(siteNo), JobKey.lastOf(siteNo)),
                                     USES_FACT.CONDITION_WORD.eq("put-back"),
+                                    // What names its kit goes back into that, past the store.
+                                    USES_FACT.KIT.isNull(),
                                     USES_FACT.PART.in(some))
                             .forEach(r -> jobNos.add(JobKey.jobNo(r.value1())));
                 });

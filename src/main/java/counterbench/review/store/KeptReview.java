@@ -25,6 +25,9 @@ public final class KeptReview {
     private static final int FEW_JOBS = 200;
     private static final int PART_OF_ALL = 8;
 
+    /** A site of so many jobs is judged as a whole while somebody waits for a prompt. */
+    private static final int FEW_IN_ALL = 50;
+
     private final Store store;
 
     public KeptReview(Store store) {
@@ -64,10 +67,8 @@ public final class KeptReview {
      */
     public boolean catchUpIfLittle(Site site, Instant now) {
         Pending pending = pending(site, now);
-        if (pending.all() || isMuch(site, pending.dirty())) {
-            return false;
-        }
-        return refresh(site, now, n -> {}, pending).isPresent();
+        boolean isMuch = pending.all() ? jobsOf(site) > FEW_IN_ALL : isMuch(site, pending.dirty());
+        return !isMuch && refresh(site, now, n -> {}, pending).isPresent();
     }
 
     /** Grows whenever what is kept changes. */
@@ -113,9 +114,11 @@ public final class KeptReview {
         if (dirty.size() <= FEW_JOBS) {
             return false;
         }
-        int jobs =
-                store.read(sql -> sql.fetchCount(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no())));
-        return dirty.size() > jobs / PART_OF_ALL;
+        return dirty.size() > jobsOf(site) / PART_OF_ALL;
+    }
+
+    private int jobsOf(Site site) {
+        return store.read(sql -> sql.fetchCount(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no())));
     }
 
     private static Optional<Long> keep(

@@ -17,6 +17,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import java.time.Instant;
+import java.util.List;
 import java.util.function.Supplier;
 
 /** Records one act and says what came of it. */
@@ -59,6 +60,11 @@ public abstract class ActCommand extends BaseCommand {
     /** The sentence that says it is done; where the act stands in the journal is added. */
     protected abstract String done(Invocation in, RecordAct.Recorded recorded);
 
+    /** What the person may want to do about what it raised; nothing unless a command knows more. */
+    protected List<String> hints(RecordAct.Recorded recorded) {
+        return List.of();
+    }
+
     @Override
     protected final Status run(Invocation in) {
         Site site = sites.of(in);
@@ -69,6 +75,7 @@ public abstract class ActCommand extends BaseCommand {
         RecordAct.Recorded recorded = new RecordAct(store.get()).run(by, act(in, site, stamp));
         in.print(done(in, recorded) + ": " + ActTold.where(site, recorded.entry()));
         ActTold.besides(recorded).forEach(in::tell);
+        hints(recorded).forEach(in::tell);
         return Status.DONE;
     }
 

@@ -78,6 +78,11 @@ public final class LiveNames {
         return of(QuickNames::cores);
     }
 
+    /** Tags of cores that stand open to drain. */
+    public Proposals coresDraining() {
+        return of(QuickNames::coresDraining);
+    }
+
     /** Parts that lie on the bench of the job that the line begins with. */
     public Proposals partsOnBench() {
         return ofJob(BenchNames::partsOnBench);

@@ -17,6 +17,7 @@ import counterbench.acts.store.ReadSituation;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
+import counterbench.shared.Interrupted;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shared.Visible;
@@ -54,7 +55,7 @@ final class BenchLoop {
     Status run() {
         open();
         while (!ended) {
-            Optional<String> line = in.ask("> ");
+            Optional<String> line = ask();
             if (line.isEmpty()) {
                 break;
             }
@@ -83,17 +84,34 @@ final class BenchLoop {
         return mind.begun().isPresent() ? Status.REFUSED : Status.DONE;
     }
 
+    /** The next line; Ctrl-C ends the loop, and leaves nothing undone. */
+    private Optional<String> ask() {
+        try {
+            return in.ask("> ");
+        } catch (Interrupted e) {
+            if (!in.isScreen()) {
+                throw e;
+            }
+            in.tell(
+                    "left; what was acknowledged is recorded, and bench "
+                            + job
+                            + " goes on where it stands");
+            return Optional.empty();
+        }
+    }
+
     private void open() {
         Standing standing = standing();
-        in.print("bench of job " + job + "; help lists the words, quit leaves");
-        if (in.isScreen() || standing.isBeforeWork()) {
+        in.print(standing.begin());
+        if (!standing.hasEnded() && (in.isScreen() || standing.isBeforeWork())) {
             standing.cautions().forEach(in::tell);
         }
         showLine();
     }
 
+    /** A question that waits for its answer stays the last line. */
     private void showLine() {
-        if (in.isScreen() && !ended) {
+        if (in.isScreen() && !ended && mind.begun().isEmpty()) {
             in.print(standing().line(in.width()));
         }
     }
@@ -121,13 +139,17 @@ final class BenchLoop {
             showLine();
             return true;
         }
+        boolean taken = isTaken(line);
+        showLine();
+        return taken;
+    }
+
+    private boolean isTaken(String line) {
         try {
             turn(line);
-            showLine();
             return true;
         } catch (Refused e) {
             in.tell(numbered(String.valueOf(e.getMessage())));
-            showLine();
             return false;
         }
     }

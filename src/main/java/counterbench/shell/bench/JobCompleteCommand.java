@@ -6,6 +6,7 @@ import counterbench.acts.bench.CompleteJob;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
 import counterbench.job.Outcome;
+import counterbench.judgement.Severity;
 import counterbench.shared.Site;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
@@ -15,6 +16,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
 import counterbench.shell.acts.LiveNames;
+import java.util.List;
 import java.util.function.Supplier;
 
 /** End a job. */
@@ -53,6 +55,18 @@ public final class JobCompleteCommand extends ActCommand {
                 in.find(JobOpenCommand.WORK_ORDER).orElse(null),
                 in.find(JobOpenCommand.MILEAGE).orElse(null),
                 stamp);
+    }
+
+    @Override
+    protected List<String> hints(RecordAct.Recorded recorded) {
+        boolean lacking =
+                recorded.raised().stream().anyMatch(f -> f.rule().severity() == Severity.STOP);
+        return lacking
+                ? List.of(
+                        "if it is not done, or was the wrong job, take that back: reverse "
+                                + recorded.entry().number()
+                                + " --reason TEXT")
+                : List.of();
     }
 
     @Override

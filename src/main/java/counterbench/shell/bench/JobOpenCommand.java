@@ -5,6 +5,8 @@ import counterbench.acts.Stamp;
 import counterbench.acts.bench.OpenJob;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
+import counterbench.judgement.Finding;
+import counterbench.judgement.Rule;
 import counterbench.people.Person;
 import counterbench.people.Role;
 import counterbench.shared.Site;
@@ -17,6 +19,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.acts.ActCommand;
 import counterbench.shell.acts.LiveNames;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -83,6 +86,21 @@ public final class JobOpenCommand extends ActCommand {
         return person.roles().contains(Role.TECHNICIAN)
                 ? Optional.of(person.name())
                 : Optional.empty();
+    }
+
+    @Override
+    protected List<String> hints(RecordAct.Recorded recorded) {
+        boolean doubtful =
+                recorded.raised().stream()
+                        .map(Finding::rule)
+                        .anyMatch(r -> r == Rule.VIN_INVALID || r == Rule.VEHICLE_NOT_LISTED);
+        return doubtful
+                ? List.of(
+                        "read the plate again; if it was a slip of the hand, take it back and open"
+                                + " the job anew: reverse "
+                                + recorded.entry().number()
+                                + " --reason TEXT")
+                : List.of();
     }
 
     @Override

@@ -21,7 +21,7 @@ public final class DrainEndCommand extends ActCommand {
     public DrainEndCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("drain end", Group.CORE_RACK, "Record that a drain is over")
-                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).cores()))
+                        .takes(RackOptions.TAG.completedBy(new LiveNames(store).coresDraining()))
                         .example("drain end NC-0076")
                         .note(
                                 "One that was too short is recorded as it was: unplug, drain again, plug."),

@@ -91,7 +91,9 @@ public final class FindingShowCommand extends BaseCommand {
         String settles = SettleRights.roleFor(stated.finding()).word();
         return stated.state() == FindingState.SETTLED
                 ? "settled"
-                : "open; for the role " + settles + " to put right or settle";
+                : "open until it is put right, or the role "
+                        + settles
+                        + " settles it with a reason";
     }
 
     private List<Settlement> said(Site site, FindingId finding) {

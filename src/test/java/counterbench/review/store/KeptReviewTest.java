@@ -4,12 +4,23 @@ import static counterbench.review.store.Garages.lines;
 import static counterbench.review.store.Garages.without;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterbench.care.ReversalRequest;
+import counterbench.care.store.ReverseEntry;
 import counterbench.db.Store;
 import counterbench.db.TestStores;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
+import counterbench.journal.Draft;
+import counterbench.journal.Entry;
+import counterbench.journal.store.EntryReader;
+import counterbench.journal.store.JooqJournal;
 import counterbench.judgement.Finding;
 import counterbench.oracle.Garage;
 import counterbench.oracle.GarageOptions;
 import counterbench.oracle.GarageWriter;
+import counterbench.people.Person;
+import counterbench.people.Role;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,6 +28,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +46,9 @@ class KeptReviewTest {
                     List.of("moves", "counts", "calibrations", "marks-2"),
                     List.of("acknowledgements", "claims"),
                     List.of("credits", "orders", "contacts"));
+
+    private static final int REVERSALS = 24;
+    private static final Person LEAD = new Person("Zelda", Set.of(Role.LEAD));
 
     @TempDir Path folder;
 
@@ -56,6 +71,68 @@ class KeptReviewTest {
             assertThat(new KeptReview(store).run(Garages.site(garage), now, n -> {}).judgedAgain())
                     .as("nothing has come since")
                     .isZero();
+        }
+    }
+
+    /** Whatever is taken back, line by line: what it touched is judged again, and no more. */
+    @ParameterizedTest
+    @CsvSource({"H2,17,60", "POSTGRES,19,40"})
+    void it_equals_a_full_review_after_every_reversal(TestStores kind, long seed, int jobs)
+            throws IOException {
+        Garage garage = GarageWriter.write(seed, GarageOptions.of(jobs).scattered(2), folder);
+        try (Store store = kind.open()) {
+            Garages.setUp(store, garage);
+            Garages.imported(store, garage, garage.sheets());
+            addLead(store, garage);
+            Site site = Garages.site(garage);
+            compare(store, garage, garage.asOf(), "all is in, seed " + seed);
+            Entry paper = store.read(sql -> EntryReader.newest(sql, site.no(), 2)).get(1);
+            Random random = new Random(seed);
+            int taken = 0;
+            long again = 0;
+            for (int i = 0; i < REVERSALS; i++) {
+                String address = paper.number() + "." + (1 + random.nextInt(paper.factCount()));
+                if (isTakenBack(store, garage, address)) {
+                    taken++;
+                    again += judgedAgain(store, garage);
+                    compare(store, garage, garage.asOf(), address + " is back, seed " + seed);
+                }
+            }
+            assertThat(taken).as("reversals, seed " + seed).isGreaterThan(REVERSALS / 3);
+            assertThat(again).as("jobs judged again").isLessThan((long) taken * jobs / 2);
+        }
+    }
+
+    private static long judgedAgain(Store store, Garage garage) {
+        return new KeptReview(store)
+                .run(Garages.site(garage), garage.asOf(), n -> {})
+                .judgedAgain();
+    }
+
+    private static void addLead(Store store, Garage garage) {
+        Draft draft =
+                Draft.of(
+                        Garages.site(garage),
+                        Garages.RECORDED_AT,
+                        LEAD.name(),
+                        "person add",
+                        "person add " + LEAD.name());
+        FactRow row = FactRow.of(FactKind.PEOPLE).with("name", LEAD.name()).with("roles", "lead");
+        new JooqJournal(store).record(draft, List.of(row));
+    }
+
+    private static boolean isTakenBack(Store store, Garage garage, String address) {
+        try {
+            new ReverseEntry(store)
+                    .run(
+                            ReversalRequest.of(address, "it was a slip"),
+                            Garages.site(garage),
+                            LEAD,
+                            Garages.RECORDED_AT,
+                            "reverse " + address);
+            return true;
+        } catch (Refused e) {
+            return false;
         }
     }
 

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterbench.db.TestStores;
 import counterbench.shared.StoreUnusable;
 import counterbench.shell.Completing;
+import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Proposals;
+import counterbench.shell.bench.FitCommand;
+import counterbench.shell.bench.JobCompleteCommand;
+import counterbench.shell.counter.KitIssueCommand;
+import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.review.ReviewCommand;
 import java.util.Arrays;
 import java.util.List;
@@ -49,6 +54,61 @@ class LiveNamesTest {
             larkmere.shellOf(Larkmere.HAL, new ReviewCommand(larkmere::store, larkmere.sites()))
                     .line("review");
             assertThat(offered(names.findings(), "F-")).hasSizeBetween(40, 200);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void what_a_job_has_and_lacks_is_offered_behind_its_name(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            LiveNames names = new LiveNames(larkmere::store);
+
+            assertThat(offered(names.partsOnBench(), "N-168", ""))
+                    .containsExactly("HB-5121", "HB-5122", "HB-5123", "HB-5124", "HB-5125");
+            assertThat(offered(names.partsOnBench(), "N-168", "HB-5125"))
+                    .containsExactly("HB-5125");
+            assertThat(offered(names.partsOnBench(), "N-167", "")).doesNotContain("HB-3011");
+            assertThat(offered(names.partsOfJob(), "N-155", ""))
+                    .as("a manual gearbox needs no ring for the lever, and plugs go on the core")
+                    .containsExactly("HB-3011", "HB-3012", "HB-3013", "HB-3015");
+            assertThat(offered(names.kitsOfJob(), "N-168", "RD"))
+                    .containsExactly("RD-0544", "RD-0545");
+            assertThat(offered(names.stepsOfJob(), "N-169", ""))
+                    .as("what is open comes first")
+                    .startsWith("mount", "screw")
+                    .endsWith("safe", "cold", "relief");
+            assertThat(offered(names.stepsOfJob(), "N-155", "lever")).isEmpty();
+            assertThat(offered(names.fastenersOfStep(), "N-169", "mount", ""))
+                    .containsExactly("1", "2", "3");
+            assertThat(offered(names.instruments(), "TW")).containsExactly("TW-1", "TW-2");
+            assertThat(offered(names.coresDraining(), "")).containsExactly("NC-0075");
+            assertThat(offered(names.stepsOfJob(), "N-999", "")).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void what_is_recorded_is_offered_or_not_offered_at_once(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            LiveNames names = new LiveNames(larkmere::store);
+            FakeShell otis =
+                    larkmere.shellOf(
+                            Larkmere.OTIS,
+                            new KitIssueCommand(larkmere::store, larkmere.sites()),
+                            new FitCommand(larkmere::store, larkmere.sites()),
+                            new DrainEndCommand(larkmere::store, larkmere.sites()),
+                            new JobCompleteCommand(larkmere::store, larkmere.sites()));
+
+            otis.line("kit issue FP-1052 N-155");
+            assertThat(offered(names.kitsOnShelf(), "FP")).containsExactly("FP-1053");
+            assertThat(offered(names.kitsOfJob(), "N-155", "")).contains("FP-1052");
+            otis.line("fit N-169 HB-3011");
+            assertThat(offered(names.partsOnBench(), "N-169", "HB-301"))
+                    .containsExactly("HB-3012", "HB-3013", "HB-3014", "HB-3015", "HB-3016");
+            otis.line("drain end NC-0075");
+            assertThat(offered(names.coresDraining(), "")).isEmpty();
+            otis.line("job complete N-169");
+            assertThat(offered(names.openJobs(), "")).containsExactlyInAnyOrder("N-155", "N-168");
         }
     }
 

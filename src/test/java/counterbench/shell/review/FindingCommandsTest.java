@@ -90,7 +90,8 @@ class FindingCommandsTest {
                         .with("quantity", new BigDecimal("1")));
         assertThat(state("left-on-bench")).as("other evidence").isEqualTo("open");
         assertThat(run("finding show " + LEFT).out())
-                .contains("state     open; for the role technician to put right or settle\n")
+                .contains(
+                        "state     open until it is put right, or the role technician settles it with a reason\n")
                 .contains("settled   2026-03-05 14:00 by Otis, entry 9, taken back: it is in the")
                 .contains("settled   2026-03-05 14:00 by Otis, entry 11: it is, after all\n")
                 .contains("          on the evidence: ");
@@ -126,7 +127,8 @@ class FindingCommandsTest {
                         campaign  HB-0417
                         month     2026-01
                         """)
-                .contains("state     open; for the role lead to put right or settle\n")
+                .contains(
+                        "state     open until it is put right, or the role lead settles it with a reason\n")
                 .contains("\nBefore anybody works on it again\n")
                 .contains("never feel for a leak by hand");
     }
