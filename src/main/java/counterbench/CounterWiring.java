@@ -1,10 +1,12 @@
 package counterbench;
 
 import counterbench.db.Store;
+import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.counter.CountCommand;
 import counterbench.shell.counter.ExpiryCommand;
+import counterbench.shell.counter.ExportCountSheetCommand;
 import counterbench.shell.counter.KitArriveCommand;
 import counterbench.shell.counter.KitIssueCommand;
 import counterbench.shell.counter.KitListCommand;
@@ -52,6 +54,7 @@ class CounterWiring {
                 new PartScrapCommand(store, sites),
                 new CountCommand(store, sites),
                 new ExpiryCommand(store, sites),
-                new NeedCommand(store, sites));
+                new NeedCommand(store, sites),
+                new ExportCountSheetCommand(store, sites, new WorkbookWriter()));
     }
 }
