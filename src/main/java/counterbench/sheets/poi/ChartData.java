@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Gathers rows by category while they are written. A chart shows 25 categories at most: lying bars
- * the largest first, others in the order in which they come; what is left over is one category. Of
- * categories by several fields, combinations that come to nothing are left out.
+ * the largest first, others in the order in which they come; what is left over is one category.
+ * Categories that come to nothing are left out.
  */
 final class ChartData {
     private static final int SHOWN = 25;
@@ -72,9 +72,7 @@ final class ChartData {
     List<Point> points() {
         List<Point> points = new ArrayList<>();
         sums.forEach((category, values) -> points.add(new Point(category, values)));
-        if (layout.categories().size() > 1) {
-            points.removeIf(p -> p.values().stream().allMatch(v -> v.signum() == 0));
-        }
+        points.removeIf(p -> p.values().stream().allMatch(v -> v.signum() == 0));
         if (layout.type() == ChartLayout.Type.BAR) {
             points.sort(Comparator.comparing((Point p) -> p.values().get(0)).reversed());
         }

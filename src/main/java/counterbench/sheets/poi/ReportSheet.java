@@ -48,7 +48,7 @@ final class ReportSheet {
         this.layout = layout;
         this.mostRows = mostRows;
         this.cells = new CellWriter(styles, report.zone());
-        this.widths = new Widths(layout);
+        this.widths = new Widths(layout, chartSums());
         this.totals = new Totals(layout, styles);
         this.page = begin();
     }
@@ -166,6 +166,14 @@ final class ReportSheet {
                 .sheet(chart.layout().of())
                 .map(chart.layout()::heading)
                 .orElse(chart.layout().of());
+    }
+
+    private int chartSums() {
+        return report.layout().charts().stream()
+                .filter(chart -> chart.place().equals(layout.sheet()))
+                .mapToInt(chart -> chart.series().size())
+                .max()
+                .orElse(0);
     }
 
     private int[] widths() {

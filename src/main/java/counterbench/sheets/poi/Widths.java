@@ -18,13 +18,24 @@ final class Widths {
     private static final int THOUSANDS = 33;
     private static final int FILTER_BUTTON = 4;
 
+    /** Room for the words and the sums of a chart's table. */
+    private static final int CHART_WORDS = 20;
+
+    private static final int CHART_SUMS = 12;
+
     private final List<ColumnLayout> columns;
+    private final int chartSums;
     private final int[] longest;
     private int rows;
 
-    Widths(SheetLayout layout) {
-        columns = layout.columns();
-        longest = new int[columns.size()];
+    /**
+     * @param chartSums columns of sums of the charts whose tables stand below the rows; 0 where
+     *     there is none
+     */
+    Widths(SheetLayout layout, int chartSums) {
+        this.columns = layout.columns();
+        this.chartSums = chartSums;
+        this.longest = new int[columns.size()];
     }
 
     /** Whether the first rows are still being measured. */
@@ -58,6 +69,17 @@ final class Widths {
 
     /** The width of a column. */
     int of(int column) {
+        return Math.max(ofRows(column), ofCharts(column));
+    }
+
+    private int ofCharts(int column) {
+        if (chartSums == 0 || column > chartSums) {
+            return 0;
+        }
+        return column == 0 ? CHART_WORDS : CHART_SUMS;
+    }
+
+    private int ofRows(int column) {
         ColumnLayout layout = columns.get(column);
         if (layout.width() > 0) {
             return layout.width();

@@ -56,7 +56,11 @@ public final class SignInCommand extends BaseCommand {
                         + ") is signed in"
                         + (chosen.size() == 1
                                 ? " at " + chosen.get(0).site()
-                                : "; say --site with each act, as the store has several"));
+                                : "; the store has several sites: name one with each act, or for"
+                                        + " this shell with sign-in "
+                                        + person.name()
+                                        + " --site "
+                                        + chosen.get(0).site()));
         return Status.DONE;
     }
 }

@@ -93,7 +93,8 @@ class PeopleCommandsTest {
             assertThat(program.done(south)).contains("site SOUTH").contains("journal entry 1");
             program.done("sign-out");
             assertThat(program.done("sign-in Ada", "2468"))
-                    .contains("say --site with each act, as the store has several");
+                    .contains(
+                            "the store has several sites: name one with each act, or for this shell with sign-in");
             assertThat(program.type("journal show").messages())
                     .containsExactly(
                             "journal show: the store has several sites: NORTH, SOUTH; say which"
