@@ -37,7 +37,8 @@ class DaysTest {
                 terminal.type(turn.typed());
                 if (!turn.unseen()) {
                     int last = expected.size() - 1;
-                    expected.set(last, expected.get(last) + " " + turn.typed());
+                    String line = expected.get(last) + " " + turn.typed();
+                    expected.set(last, line.stripTrailing());
                 }
             }
             expected.addAll(day.rest());
