@@ -1,5 +1,6 @@
 package counterbench.bench;
 
+import counterbench.acts.store.ReadRack;
 import counterbench.db.Migrations;
 import counterbench.db.Store;
 import counterbench.db.StoreAddress;
@@ -12,6 +13,7 @@ import counterbench.month.sheet.SiteMonth;
 import counterbench.month.store.ExportMonth;
 import counterbench.month.store.ReconcileMonth;
 import counterbench.people.store.JooqSites;
+import counterbench.review.store.FindingBook;
 import counterbench.review.store.KeptReview;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Progress;
@@ -78,6 +80,7 @@ public final class Bench {
         Measure.print(jobs, "import ten jobs", few, () -> imported("ten"));
         Measure.print(jobs, "judge ten jobs", few, this::judgeWhatIsNew);
         Measure.print(jobs, "list all findings", 0, this::review);
+        Measure.print(jobs, "rack", rows, this::rack);
         Measure.print(jobs, "reconcile a month", rows, this::reconcile);
         Measure.print(jobs, "export parts", rows, () -> export(BookKind.PARTS));
         Measure.print(jobs, "export warranty", rows, () -> export(BookKind.WARRANTY));
@@ -107,6 +110,11 @@ public final class Bench {
             throw new IllegalStateException("so little was not judged by itself");
         }
         return 1;
+    }
+
+    private long rack() {
+        var found = new FindingBook(store).now(SITE, NOW, n -> {});
+        return new ReadRack(store, SITE, NOW).undecided(found, n -> {}).size();
     }
 
     private long reconcile() {

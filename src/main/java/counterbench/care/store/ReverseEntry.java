@@ -163,7 +163,7 @@ public final class ReverseEntry {
         private void checkKinds(Set<FactKind> kinds, Person person) {
             if (kinds.contains(FactKind.SITES)) {
                 throw refused(
-                        "what is said of a site itself stays",
+                        "a site that is set up stays",
                         "set its limit anew with shipment limit, or set up another site");
             }
             if (kinds.contains(FactKind.SEALS)) {

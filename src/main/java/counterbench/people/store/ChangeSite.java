@@ -51,8 +51,9 @@ public final class ChangeSite {
     }
 
     private static boolean isSame(@Nullable Weight before, @Nullable Weight now) {
-        return before == null || now == null
-                ? before == now
-                : !before.exceeds(now) && !now.exceeds(before);
+        if (before == null || now == null) {
+            return before == null && now == null;
+        }
+        return !before.exceeds(now) && !now.exceeds(before);
     }
 }

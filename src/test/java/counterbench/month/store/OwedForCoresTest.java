@@ -19,6 +19,7 @@ import java.time.Instant;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -48,14 +49,18 @@ class OwedForCoresTest {
     private static Map<String, BigDecimal> byCampaignAndAge(List<Map<String, String>> cores) {
         Map<String, BigDecimal> sums = new TreeMap<>();
         cores.stream()
-                .filter(row -> !row.get("Owed").isEmpty())
+                .filter(row -> !cell(row, "Owed").isEmpty())
                 .forEach(
                         row ->
                                 sums.merge(
                                         row.get("Campaign") + ", " + row.get("Age"),
-                                        new BigDecimal(row.get("Owed")),
+                                        new BigDecimal(cell(row, "Owed")),
                                         BigDecimal::add));
         return sums;
+    }
+
+    private static String cell(Map<String, String> row, String heading) {
+        return Objects.requireNonNull(row.get(heading), heading);
     }
 
     private static Map<String, BigDecimal> board(Larkmere larkmere, Site site, Instant at) {
@@ -97,7 +102,7 @@ class OwedForCoresTest {
         try (Larkmere larkmere = Larkmere.full(TestStores.H2);
                 ReadBook book = warranty(larkmere, Larkmere.NORTH, APRIL, Larkmere.AS_OF)) {
             assertThat(book.rows("Cores"))
-                    .filteredOn(row -> row.get("State").equals("never removed"))
+                    .filteredOn(row -> cell(row, "State").equals("never removed"))
                     .singleElement()
                     .satisfies(
                             row ->

@@ -1,11 +1,11 @@
 package counterbench.shell.rack;
 
+import static counterbench.shell.rack.RackShells.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
-import counterbench.shell.Status;
 import counterbench.shell.month.BalanceCommand;
 import java.time.Duration;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,12 +23,6 @@ class CoreActsTest {
                 new UnplugCommand(larkmere::store, larkmere.sites()),
                 new PackCommand(larkmere::store, larkmere.sites()),
                 new BalanceCommand(larkmere::store, larkmere.sites()));
-    }
-
-    private static String told(FakeShell rack, String line) {
-        var output = rack.line(line);
-        assertThat(output.status()).as(output.screen()).isEqualTo(Status.DONE);
-        return output.screen().replaceAll(": entry \\d+ of site NORTH", "");
     }
 
     @ParameterizedTest

@@ -1,5 +1,6 @@
 package counterbench.shell.rack;
 
+import static counterbench.shell.rack.RackShells.OPEN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
@@ -11,9 +12,6 @@ import org.junit.jupiter.api.Test;
 
 /** What a person at a terminal sees of the rack, and is asked. */
 class RackScreenTest {
-    private static final String OPEN =
-            "shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking N500114203";
-
     @Test
     void the_board_is_a_table_that_fits_the_terminal() {
         try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {

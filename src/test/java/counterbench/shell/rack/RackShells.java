@@ -1,17 +1,24 @@
 package counterbench.shell.rack;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import counterbench.people.Person;
 import counterbench.people.Role;
 import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
+import counterbench.shell.Status;
 import counterbench.shell.counter.TransitCommand;
 import java.util.Set;
 
 /** Shells at the rack of the invented garage's north yard. */
 final class RackShells {
     static final Person MAREN = new Person("Maren", Set.of(Role.LEAD));
+
+    /** Opens the shipment that most tests fill. */
+    static final String OPEN =
+            "shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking N500114203";
 
     private RackShells() {}
 
@@ -25,6 +32,18 @@ final class RackShells {
 
     static FakeShell otis(Larkmere larkmere) {
         return larkmere.shellOf(Larkmere.OTIS, commands(larkmere));
+    }
+
+    /** What a line that must be done shows. */
+    static FakeShell.Output done(FakeShell shell, String line) {
+        var output = shell.line(line);
+        assertThat(output.status()).as(output.screen()).isEqualTo(Status.DONE);
+        return output;
+    }
+
+    /** The same as it is seen, without the numbers of entries. */
+    static String told(FakeShell shell, String line) {
+        return done(shell, line).screen().replaceAll(": entry \\d+ of site NORTH", "");
     }
 
     private static BaseCommand[] commands(Larkmere larkmere) {

@@ -1,5 +1,7 @@
 package counterbench.shell.rack;
 
+import static counterbench.shell.rack.RackShells.OPEN;
+import static counterbench.shell.rack.RackShells.told;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
@@ -14,15 +16,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Opens, fills and sends shipments in the invented garage, by whole lines. */
 class ShipmentCommandsTest {
-    private static final String OPEN =
-            "shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking N500114203";
-
-    private static String told(FakeShell shell, String line) {
-        var output = shell.line(line);
-        assertThat(output.status()).as(output.screen()).isEqualTo(Status.DONE);
-        return output.screen().replaceAll(": entry \\d+ of site NORTH", "");
-    }
-
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
     void a_shipment_is_opened_filled_with_what_may_go_and_sent(TestStores stores) {

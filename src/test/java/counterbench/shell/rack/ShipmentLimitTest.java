@@ -1,5 +1,7 @@
 package counterbench.shell.rack;
 
+import static counterbench.shell.rack.RackShells.OPEN;
+import static counterbench.shell.rack.RackShells.done;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
@@ -27,15 +29,9 @@ class ShipmentLimitTest {
                 });
     }
 
-    private static FakeShell.Output done(FakeShell shell, String line) {
-        var output = shell.line(line);
-        assertThat(output.status()).as(output.screen()).isEqualTo(Status.DONE);
-        return output;
-    }
-
     private static FakeShell filled(Larkmere larkmere) {
         FakeShell hal = RackShells.hal(larkmere);
-        done(hal, "shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking N500114203");
+        done(hal, OPEN);
         done(hal, "shipment add SH-N14 NC-0001 NC-0072");
         return hal;
     }
