@@ -3,6 +3,8 @@ package counterbench.cores;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 
 /** Lengths of drain periods, exact, as messages write them. */
 public final class Minutes {
@@ -20,9 +22,9 @@ public final class Minutes {
         return plain(minutes) + " min";
     }
 
-    /** A length of time, as in {@code 12 min 30 s}. */
+    /** A length of time, as in {@code 12 min 30 s}; what is less than a second is left out. */
     public static String text(Duration length) {
-        BigDecimal[] parts = seconds(length).divideAndRemainder(SECONDS);
+        BigDecimal[] parts = BigDecimal.valueOf(length.toSeconds()).divideAndRemainder(SECONDS);
         String rest = parts[1].signum() == 0 ? "" : " " + plain(parts[1]) + " s";
         return text(parts[0]) + rest;
     }
@@ -35,6 +37,12 @@ public final class Minutes {
     /** A length of time in minutes, to three places. */
     public static BigDecimal number(Duration length) {
         return seconds(length).divide(SECONDS, 3, RoundingMode.HALF_EVEN);
+    }
+
+    /** The full minute at which a moment is certainly over, for clocks without seconds. */
+    public static Instant over(Instant moment) {
+        Instant minute = moment.truncatedTo(ChronoUnit.MINUTES);
+        return minute.equals(moment) ? moment : minute.plus(1, ChronoUnit.MINUTES);
     }
 
     private static BigDecimal seconds(Duration length) {

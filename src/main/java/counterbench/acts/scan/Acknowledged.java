@@ -5,6 +5,7 @@ import counterbench.acts.Situation;
 import counterbench.acts.bench.FitState;
 import counterbench.acts.bench.Progress;
 import counterbench.cores.CoreEvent;
+import counterbench.cores.Minutes;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.stock.Use;
@@ -49,7 +50,7 @@ public final class Acknowledged {
         String event = fact.text("event");
         if (CoreEvent.Kind.DRAIN_BEGUN.word().equals(event)) {
             return core.drainOver(after.now())
-                    .map(over -> " until " + after.site().wallTime(over))
+                    .map(over -> " until " + after.site().wallTime(Minutes.over(over)))
                     .orElse("");
         }
         boolean plugging =

@@ -53,7 +53,7 @@ final class Cores {
                         .orElse("");
         String until =
                 core.drainOver(Instant.MAX)
-                        .map(over -> ", until " + site.wallTime(over))
+                        .map(over -> ", until " + site.wallTime(Minutes.over(over)))
                         .orElse("");
         String drained =
                 history.drainPeriods()

@@ -45,7 +45,12 @@ public final class DrainBeginCommand extends ActCommand {
         CoreCase core = after.core(in.get(RackOptions.TAG));
         String drains = "core " + in.get(RackOptions.TAG) + " drains";
         return core.drainOver(after.now())
-                .map(over -> drains + " until " + after.site().wallTime(over) + required(core))
+                .map(
+                        over ->
+                                drains
+                                        + " until "
+                                        + after.site().wallTime(Minutes.over(over))
+                                        + required(core))
                 .orElse(drains);
     }
 

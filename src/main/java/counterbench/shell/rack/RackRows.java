@@ -63,7 +63,7 @@ final class RackRows {
                 line.status().state().word(),
                 site.wallTime(line.status().since()),
                 line.next().words(),
-                line.drainsUntil() == null ? null : site.wallTime(line.drainsUntil()),
+                line.drainsUntil() == null ? null : site.wallTime(Minutes.over(line.drainsUntil())),
                 line.minutesLeft(now).orElse(null),
                 line.drained() == null ? null : Minutes.number(line.drained()),
                 line.plugs(),

@@ -126,8 +126,8 @@ class TurnTest {
         Reply howMuch = take(story.bench(), "QM-4475");
         assertThat(howMuch.say()).containsExactly("how many mL of QM-4475?");
         assertThat(act(story.bench(), howMuch.mind().whole("3.2"), TakeFromBench.class))
-                .extracting(fit -> fit.hardware().quantity().toString())
-                .isEqualTo("3.2");
+                .extracting(fit -> fit.hardware().quantity())
+                .hasToString("3.2");
 
         Reply serial = take(story.bench(), "core C-1");
         assertThat(serial.say()).containsExactly("what is the serial on the plate of core C-1?");

@@ -9,6 +9,7 @@ import counterbench.review.store.KeptReview;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
+import counterbench.shell.bench.JobOpenCommand;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -37,6 +38,23 @@ class StopsPromptTest {
 
             shell.session().signOut();
             assertThat(prompt.text()).isEqualTo("counterbench> ");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_site_that_begins_is_counted_at_once(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.withPacks(stores)) {
+            FakeShell shell =
+                    larkmere.shellOf(
+                            Larkmere.OTIS, new JobOpenCommand(larkmere::store, larkmere.sites()));
+            StopsPrompt prompt =
+                    new StopsPrompt(shell.session(), larkmere::store, () -> Larkmere.AS_OF);
+            assertThat(prompt.text()).isEqualTo("NORTH Otis> ");
+
+            var opened = shell.line("job open N-1 --campaign HB-0417 --vin 0LKRF8D41RN004526");
+            assertThat(opened.status()).as(opened.err()).isEqualTo(Status.DONE);
+            assertThat(prompt.text()).isEqualTo("NORTH Otis> ");
         }
     }
 }
