@@ -74,14 +74,14 @@ public final class ClaimDraftCommand extends BaseCommand {
         try (Rows rows =
                 in.rows(
                         Column.text("job"),
-                        Column.text("campaign"),
-                        Column.text("work_order"),
+                        Column.text("campaign").asSpare(),
+                        Column.text("work_order").asSpare(),
                         Column.text("completed_on"),
-                        Column.text("operation"),
-                        Column.number("labour_hours"),
-                        Column.number("labour_amount"),
-                        Column.number("parts_amount"),
-                        Column.number("core_charge"),
+                        Column.text("operation").asSpare(),
+                        Column.number("labour_hours").asSpare(),
+                        Column.number("labour_amount").asSpare(),
+                        Column.number("parts_amount").asSpare(),
+                        Column.number("core_charge").asSpare(),
                         Column.number("total"),
                         Column.text("submit_by"),
                         Column.text("held_back"))) {

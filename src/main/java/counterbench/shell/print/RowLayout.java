@@ -14,12 +14,25 @@ interface RowLayout {
     /** Writes a row. */
     void row(List<String> cells);
 
-    /** Side by side if that fits into the width, else one below the other. */
+    /** What is not shown for lack of room. */
+    default List<Column> leftOut() {
+        return List.of();
+    }
+
+    /**
+     * Side by side if that fits into the width, perhaps without spare columns, else one below the
+     * other.
+     */
     static RowLayout fitting(
             PrintWriter out, int width, List<Column> columns, List<List<String>> sample) {
-        int[] widths = Widths.of(columns, sample, width);
-        return Widths.total(widths) <= width
-                ? new SideBySide(out, columns, widths)
-                : new OneBelowTheOther(out, columns, width);
+        for (List<Integer> kept : Fewer.of(columns)) {
+            List<Column> some = Fewer.pick(columns, kept);
+            List<List<String>> rows = sample.stream().map(row -> Fewer.pick(row, kept)).toList();
+            int[] widths = Widths.of(some, rows, width);
+            if (Widths.total(widths) <= width) {
+                return new Fewer(columns, kept, new SideBySide(out, some, widths));
+            }
+        }
+        return new OneBelowTheOther(out, columns, width);
     }
 }

@@ -3,6 +3,7 @@ package counterbench.shell.print;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -77,7 +78,18 @@ final class TableRows implements Rows {
         } else if (layout == null) {
             laidOut();
         }
+        if (layout != null && !layout.leftOut().isEmpty()) {
+            out.println(leftOut(layout.leftOut()));
+        }
         layout = null;
+    }
+
+    private static String leftOut(List<Column> columns) {
+        return columns.stream()
+                .map(Column::heading)
+                .collect(
+                        Collectors.joining(
+                                ", ", "(no room for ", "; a wider window shows all columns)"));
     }
 
     @Override

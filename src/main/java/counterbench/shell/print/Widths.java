@@ -34,9 +34,14 @@ final class Widths {
 
     private static int widestWords(List<Column> columns, int[] widths) {
         return IntStream.range(0, widths.length)
-                .filter(i -> !columns.get(i).number() && widths[i] > NARROWEST)
+                .filter(i -> mayWrap(columns.get(i)) && widths[i] > NARROWEST)
                 .reduce((a, b) -> widths[b] > widths[a] ? b : a)
                 .orElse(-1);
+    }
+
+    /** A spare column is rather left out than wrapped. */
+    private static boolean mayWrap(Column column) {
+        return !column.number() && !column.spare();
     }
 
     /** All columns and the gaps between them. */

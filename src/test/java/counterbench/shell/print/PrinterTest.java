@@ -19,9 +19,14 @@ class PrinterTest {
             List.of(Column.text("kit"), Column.number("unit_cost"), Column.text("reason"));
 
     private static String printed(Format format, int width, boolean screen, Consumer<Rows> work) {
+        return printed(format, width, screen, COLUMNS, work);
+    }
+
+    private static String printed(
+            Format format, int width, boolean screen, List<Column> columns, Consumer<Rows> work) {
         StringWriter text = new StringWriter();
         PrintWriter out = new PrintWriter(text);
-        try (Rows rows = new Printer(out, screen, width, () -> {}).rows(format, COLUMNS)) {
+        try (Rows rows = new Printer(out, screen, width, () -> {}).rows(format, columns)) {
             work.accept(rows);
         }
         return text.toString();
@@ -223,5 +228,37 @@ class PrinterTest {
                     .as("characters written before the end")
                     .isGreaterThan(1_500_000);
         }
+    }
+
+    @Test
+    void spare_columns_are_left_out_of_a_narrow_table_the_last_first_and_that_is_said() {
+        List<Column> columns =
+                List.of(
+                        Column.text("claim"),
+                        Column.text("work_order").asSpare(),
+                        Column.text("vin").asSpare(),
+                        Column.number("total"));
+        Consumer<Rows> one = rows -> rows.add("C-1", "W26-1", "0TRTP3S26RS000501", "12.50");
+        assertThat(printed(columns, 60, one))
+                .isEqualToNormalizingNewlines(
+                        """
+                        claim  work order  vin                total
+                        -----  ----------  -----------------  -----
+                        C-1    W26-1       0TRTP3S26RS000501  12.50
+                        """);
+        assertThat(printed(columns, 40, one))
+                .isEqualToNormalizingNewlines(
+                        """
+                        claim  work order  total
+                        -----  ----------  -----
+                        C-1    W26-1       12.50
+                        (no room for vin; a wider window shows all columns)
+                        """);
+        assertThat(printed(columns, 20, one)).doesNotContain("W26-1").contains("work order, vin;");
+        assertThat(printed(columns, 10, one)).contains("vin         0TRTP3S26RS000501");
+    }
+
+    private static String printed(List<Column> columns, int width, Consumer<Rows> work) {
+        return printed(Format.TABLE, width, true, columns, work);
     }
 }
