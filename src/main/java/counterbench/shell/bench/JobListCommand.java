@@ -94,13 +94,13 @@ public final class JobListCommand extends BaseCommand {
     private static Rows rows(Invocation in) {
         return in.rows(
                 Column.text("job"),
-                Column.text("campaign"),
+                Column.text("campaign").asSpare(),
                 Column.text("vin"),
-                Column.text("opened"),
-                Column.text("technician"),
-                Column.text("work_order"),
+                Column.text("opened").asSpare(),
+                Column.text("technician").asSpare(),
+                Column.text("work_order").asSpare(),
                 Column.text("state"),
-                Column.text("ended"),
+                Column.text("ended").asSpare(),
                 Column.text("next_step"),
                 Column.text("to_fit"));
     }

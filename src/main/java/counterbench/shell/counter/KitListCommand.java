@@ -84,9 +84,9 @@ public final class KitListCommand extends BaseCommand {
                 in.rows(
                         Column.text("kit"),
                         Column.text("kit_part"),
-                        Column.text("lot"),
+                        Column.text("lot").asSpare(),
                         Column.text("expires_on"),
-                        Column.text("received_on"),
+                        Column.text("received_on").asSpare(),
                         Column.text("state"),
                         Column.text("where"),
                         Column.text("expired"))) {

@@ -76,10 +76,8 @@ public final class RackCommand extends BaseCommand {
                                 + " credited. --charges counts days since completion, and cores"
                                 + " that were never removed, too.")
                 .note(
-                        "Where lines are shorter than "
-                                + RackTable.WIDE
-                                + " characters, since when and the charge are left out; --format"
-                                + " csv or json has all of every core.")
+                        "A table says which columns it has no room for; --format csv or json has all"
+                                + " of every core.")
                 .note(
                         "A drain that was long enough is no permission to ship; the carrier's and the"
                                 + " law's rules are the shipper's to check.");

@@ -8,29 +8,20 @@ import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.time.Instant;
+import java.util.stream.Stream;
 
 /** The living board as people see it, one line a core, narrow enough for most terminals. */
 public final class RackTable {
-    /** Where lines are shorter, columns are left out that need no hand at once. */
-    static final int WIDE = 96;
-
     private static final Column[] COLUMNS = {
         Column.text("core"),
         Column.text("state"),
-        Column.text("since"),
+        Column.text("since").asSpare(),
         Column.text("next"),
         Column.text("plugs"),
         Column.number("days_left"),
-        Column.number("charge"),
+        Column.number("charge").asSpare(),
         Column.text("findings")
     };
-    private static final String[] ALL = {
-        "core", "state", "since", "next", "plugs", "days_left", "charge", "findings"
-    };
-    private static final String[] PRESSING = {
-        "core", "state", "next", "plugs", "days_left", "findings"
-    };
-
     private final Site site;
     private final Instant now;
 
@@ -49,7 +40,7 @@ public final class RackTable {
         try (Rows rows = in.rows(COLUMNS)) {
             rows.section(
                     "Cores of " + site.site() + ", " + site.wallTime(now),
-                    in.width() < WIDE ? PRESSING : ALL);
+                    Stream.of(COLUMNS).map(Column::key).toArray(String[]::new));
             board.lines().forEach(line -> add(rows, line));
         }
     }

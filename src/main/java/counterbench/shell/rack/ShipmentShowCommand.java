@@ -66,12 +66,12 @@ public final class ShipmentShowCommand extends BaseCommand {
                 in.rows(
                         Column.text("core"),
                         Column.text("job"),
-                        Column.text("serial"),
+                        Column.text("serial").asSpare(),
                         Column.text("state"),
                         Column.number("drain_minutes"),
                         Column.number("plugs"),
-                        Column.text("packaging"),
-                        Column.text("weight"),
+                        Column.text("packaging").asSpare(),
+                        Column.text("weight").asSpare(),
                         Column.text("findings"))) {
             rows.section(
                     title(page),
