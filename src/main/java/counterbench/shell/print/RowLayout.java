@@ -25,10 +25,12 @@ interface RowLayout {
      */
     static RowLayout fitting(
             PrintWriter out, int width, List<Column> columns, List<List<String>> sample) {
-        for (List<Integer> kept : Fewer.of(columns)) {
+        List<List<Integer>> choices = Fewer.of(columns);
+        for (List<Integer> kept : choices) {
             List<Column> some = Fewer.pick(columns, kept);
             List<List<String>> rows = sample.stream().map(row -> Fewer.pick(row, kept)).toList();
-            int[] widths = Widths.of(some, rows, width);
+            boolean isLast = kept.equals(choices.get(choices.size() - 1));
+            int[] widths = Widths.of(some, rows, width, isLast ? Widths.NARROWEST : Widths.EASY);
             if (Widths.total(widths) <= width) {
                 return new Fewer(columns, kept, new SideBySide(out, some, widths));
             }

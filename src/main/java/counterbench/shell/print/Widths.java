@@ -6,19 +6,26 @@ import java.util.stream.IntStream;
 /** How wide the columns of a table are. */
 final class Widths {
     /** A column of words is not made narrower than this. */
-    private static final int NARROWEST = 14;
+    static final int NARROWEST = 14;
+
+    /** Nor than this, while there are spare columns to leave out instead. */
+    static final int EASY = 24;
 
     private Widths() {}
 
-    /** As wide as the cells are, or narrower where words can be wrapped to fit the page. */
-    static int[] of(List<Column> columns, List<List<String>> rows, int page) {
+    /**
+     * As wide as the cells are, or narrower where words can be wrapped to fit the page.
+     *
+     * @param least how wide a column stays whose words are wrapped
+     */
+    static int[] of(List<Column> columns, List<List<String>> rows, int page, int least) {
         int[] natural =
                 IntStream.range(0, columns.size())
                         .map(i -> natural(columns.get(i), rows, i))
                         .toArray();
         int[] widths = natural.clone();
         while (total(widths) > page) {
-            int widest = widestWords(columns, widths);
+            int widest = widestWords(columns, widths, least);
             if (widest < 0) {
                 break;
             }
@@ -32,9 +39,9 @@ final class Widths {
         return rows.stream().mapToInt(row -> Cells.width(row.get(i))).reduce(heading, Math::max);
     }
 
-    private static int widestWords(List<Column> columns, int[] widths) {
+    private static int widestWords(List<Column> columns, int[] widths, int least) {
         return IntStream.range(0, widths.length)
-                .filter(i -> mayWrap(columns.get(i)) && widths[i] > NARROWEST)
+                .filter(i -> mayWrap(columns.get(i)) && widths[i] > least)
                 .reduce((a, b) -> widths[b] > widths[a] ? b : a)
                 .orElse(-1);
     }
