@@ -34,7 +34,7 @@ class DrainShortTest {
     }
 
     @Test
-    void the_longest_period_is_named_exactly() {
+    void the_longest_period_is_named_in_full_seconds_and_never_longer_than_it_was() {
         Instant from = at("2026-03-05T09:10");
         assertThat(drained(from, from.plusMillis(719_500)).judgedBy(RULE))
                 .singleElement()
@@ -42,10 +42,10 @@ class DrainShortTest {
                         f -> {
                             assertThat(f.message())
                                     .isEqualTo(
-                                            "core C-1: the longest drain period is 11 min 59.5 s,"
+                                            "core C-1: the longest drain period is 11 min 59 s,"
                                                     + " 12 min required");
                             assertThat(f.evidence())
-                                    .isEqualTo("required 12 min, longest 11 min 59.5 s");
+                                    .isEqualTo("required 12 min, longest 11 min 59 s");
                         });
     }
 
