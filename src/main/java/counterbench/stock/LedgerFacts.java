@@ -30,6 +30,13 @@ public record LedgerFacts(
                     List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                     List.of());
 
+    /** Issues alone. */
+    public static LedgerFacts ofIssues(List<Issue> issues) {
+        return new LedgerFacts(
+                List.of(), List.of(), List.of(), issues, List.of(), List.of(), List.of(),
+                List.of());
+    }
+
     public LedgerFacts {
         kits = List.copyOf(kits);
         arriving = List.copyOf(arriving);

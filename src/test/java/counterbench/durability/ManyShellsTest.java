@@ -30,14 +30,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Four processes act at one site at the same time, on the same kits, jobs and parts, and end one
- * after another: 500 acts on each store. No act is lost or done twice, and what the accounts hold
+ * after another: 1,000 acts on each store. No act is lost or done twice, and what the accounts hold
  * is what a plain replay of the acknowledged acts gives.
  */
 class ManyShellsTest {
     private static final int SHELLS = 4;
 
     /** The second does twice as many, and so on: the shell that serves the store may end first. */
-    private static final int ACTS_OF_FIRST = 50;
+    private static final int ACTS_OF_FIRST = 100;
 
     private static final int ACTS = ACTS_OF_FIRST * SHELLS * (SHELLS + 1) / 2;
     private static final Map<String, Integer> CONTENTS = Map.of("CC-101", 1, "CC-102", 4);

@@ -17,6 +17,7 @@ import counterbench.review.store.SiteScan;
 import counterbench.shared.Site;
 import counterbench.stock.Account;
 import counterbench.stock.Ledger;
+import counterbench.stock.LedgerFacts;
 import counterbench.stock.Move;
 import counterbench.stock.StoreTimeline;
 import java.time.Instant;
@@ -41,10 +42,10 @@ public final class ReadSituation {
     public Situation run(Site site, Instant now, Named asked) {
         Named named = asked.withCores(store.read(sql -> onShipments(sql, site, asked)));
         Set<Integer> jobNos = store.read(sql -> jobNos(sql, site, named));
-        Set<Integer> ofParts =
-                store.read(sql -> JobsOfParts.touching(sql, site.no(), named.parts()));
+        Set<Integer> puttingBack =
+                store.read(sql -> JobsOfParts.puttingBack(sql, site.no(), named.parts()));
         Set<Integer> all = new TreeSet<>(jobNos);
-        all.addAll(ofParts);
+        all.addAll(puttingBack);
         try (SiteScan scan = SiteScan.ofJobs(store, site, now, all)) {
             return read(scan, now, named, all);
         }
@@ -60,9 +61,11 @@ public final class ReadSituation {
     private Situation read(SiteScan scan, Instant now, Named named, Set<Integer> jobNos) {
         List<Component> wanted = new ArrayList<>();
         List<Move> ofStore = new ArrayList<>();
+        Set<String> read = new HashSet<>();
         scan.of(
                 jobNos,
                 component -> {
+                    component.jobs().forEach(job -> read.add(job.name()));
                     if (isNamed(component, named)) {
                         wanted.add(component);
                     }
@@ -74,6 +77,7 @@ public final class ReadSituation {
         Map<String, Shelf> shelves = new HashMap<>();
         if (!named.parts().isEmpty()) {
             addStoreMoves(Ledger.of(scan.storeOnly()), named, ofStore);
+            addStoreMoves(Ledger.of(othersTook(scan, named, read)), named, ofStore);
             shelves.putAll(shelves(scan, named, ofStore));
         }
         return new Situation(
@@ -83,6 +87,14 @@ public final class ReadSituation {
                 wanted,
                 shelves,
                 new JooqDirectory(store, scan.site(), now));
+    }
+
+    /** What jobs that need not be read whole took out of the store. */
+    private static LedgerFacts othersTook(SiteScan scan, Named named, Set<String> read) {
+        return LedgerFacts.ofIssues(
+                scan.looseIssues(named.parts()).stream()
+                        .filter(issue -> !read.contains(issue.job()))
+                        .toList());
     }
 
     private static boolean isNamed(Component component, Named named) {

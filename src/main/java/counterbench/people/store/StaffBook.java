@@ -14,9 +14,12 @@ public final class StaffBook {
         this.store = store;
     }
 
-    /** Every site, by short name. */
+    /**
+     * Every site, by short name. Commands ask this first, so a shell that served the store may have
+     * ended since the last one.
+     */
     public List<Site> sites() {
-        return store.read(JooqSites::all);
+        return store.again(() -> store.read(JooqSites::all));
     }
 
     /** Everybody by name, those who act no more as well. */

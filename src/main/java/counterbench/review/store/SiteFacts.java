@@ -4,6 +4,7 @@ import static counterbench.db.generated.Tables.ACKNOWLEDGEMENTS_FACT;
 import static counterbench.db.generated.Tables.CLAIMS_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.CREDITS_FACT;
+import static counterbench.db.generated.Tables.ISSUES_FACT;
 import static counterbench.db.generated.Tables.KITS_FACT;
 
 import counterbench.campaign.Packs;
@@ -11,6 +12,7 @@ import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
+import counterbench.db.JobKey;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.store.FactTable;
@@ -18,12 +20,14 @@ import counterbench.shared.Address;
 import counterbench.shared.Site;
 import counterbench.stock.Account;
 import counterbench.stock.Count;
+import counterbench.stock.Issue;
 import counterbench.stock.Kit;
 import counterbench.stock.LedgerFacts;
 import counterbench.stock.Receipt;
 import counterbench.stock.ReceivedKit;
 import counterbench.stock.StockEvent;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -145,6 +149,22 @@ final class SiteFacts {
         countsOfKit.keySet().stream().filter(k -> !eventsOfKit.containsKey(k)).forEach(kits::add);
         kits.sort(null);
         return kits;
+    }
+
+    /** Loose parts that were issued to jobs, of those that are named. */
+    List<Issue> looseIssues(Collection<String> parts) {
+        List<Issue> issues = new ArrayList<>();
+        Condition ofSite =
+                ISSUES_FACT.K.between(JobKey.firstOf(site.no()), JobKey.lastOf(site.no()));
+        Chunks.each(
+                parts,
+                some ->
+                        issues.addAll(
+                                read(
+                                        FactKind.ISSUES,
+                                        ofSite.and(ISSUES_FACT.PART.in(some)),
+                                        reader::issue)));
+        return issues;
     }
 
     /** The facts of the store alone. */

@@ -10,6 +10,7 @@ import counterbench.review.Horizon;
 import counterbench.review.Terms;
 import counterbench.shared.Site;
 import counterbench.stock.Count;
+import counterbench.stock.Issue;
 import counterbench.stock.LedgerFacts;
 import java.sql.Connection;
 import java.time.Instant;
@@ -129,6 +130,11 @@ public final class SiteScan implements AutoCloseable {
     /** Counts of loose parts. */
     public List<Count> looseCounts() {
         return siteFacts.looseCounts();
+    }
+
+    /** What jobs took loose of some parts out of the store. */
+    public List<Issue> looseIssues(Collection<String> parts) {
+        return siteFacts.looseIssues(parts);
     }
 
     /** Gives every component: jobs in the order of their numbers, then kits that no job names. */
