@@ -7,14 +7,19 @@ import counterbench.db.StoreAddress;
 import counterbench.db.TestStores;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
+import counterbench.intake.store.ImportPaper;
 import counterbench.intake.store.LoadPack;
 import counterbench.journal.store.JooqJournal;
 import counterbench.journal.store.Verification;
+import counterbench.judgement.Finding;
 import counterbench.month.store.SiteBalances;
 import counterbench.people.store.JooqSites;
+import counterbench.review.store.KeptReview;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.TestSites;
 import counterbench.sheets.poi.PoiSheets;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -23,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -40,6 +46,13 @@ class ManyShellsTest {
     private static final int ACTS_OF_FIRST = 100;
 
     private static final int ACTS = ACTS_OF_FIRST * SHELLS * (SHELLS + 1) / 2;
+
+    /** In the test with other work beside it. */
+    private static final int ACTS_BESIDE = 30;
+
+    private static final int IMPORTS = 3;
+    private static final int ROWS = 100;
+
     private static final Map<String, Integer> CONTENTS = Map.of("CC-101", 1, "CC-102", 4);
     private static final String PACK =
             """
@@ -75,8 +88,70 @@ class ManyShellsTest {
             said.addAll(clerk.untilDone());
         }
         try (Store store = TestStores.open(address)) {
-            checkJournal(store, said);
+            checkJournal(store, said, ACTS);
+            assertThat(said).anyMatch(line -> line.startsWith("refused kit-issued"));
+            assertThat(said).anyMatch(line -> line.startsWith("refused kit-received"));
             assertThat(balances(store)).isEqualTo(replayed(said));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void two_act_while_one_imports_and_one_reviews(TestStores stores) throws Exception {
+        StoreAddress address = stores.address();
+        try (Store importing = TestStores.open(address);
+                Store reviewing = TestStores.open(address)) {
+            setUp(importing);
+            VictimProcess first = VictimProcess.clerk(address, 11, ACTS_BESIDE).go();
+            VictimProcess second = VictimProcess.clerk(address, 12, ACTS_BESIDE).go();
+            CompletableFuture<List<String>> imported =
+                    CompletableFuture.supplyAsync(() -> importInTurns(importing));
+            while (!imported.isDone()) {
+                reviewed(reviewing);
+            }
+            List<String> said = new ArrayList<>(imported.get());
+            said.addAll(first.untilDone());
+            said.addAll(second.untilDone());
+
+            checkJournal(importing, said, 2 * ACTS_BESIDE + IMPORTS);
+            assertThat(balances(importing)).isEqualTo(replayed(said));
+            Instant now = Instant.now();
+            assertThat(reviewed(reviewing))
+                    .containsExactlyInAnyOrderElementsOf(
+                            new ReviewSite(reviewing)
+                                    .run(TestSites.NORTH, now, ReviewSite.NEWEST, n -> {}));
+        }
+    }
+
+    private static List<Finding> reviewed(Store store) {
+        return new KeptReview(store).run(TestSites.NORTH, Instant.now(), n -> {}).findings();
+    }
+
+    /** Sheets of receipts, each of a few hundred rows; said as the clerks say their acts. */
+    private List<String> importInTurns(Store store) {
+        List<String> said = new ArrayList<>();
+        for (int i = 1; i <= IMPORTS; i++) {
+            StringBuilder rows = new StringBuilder("ref,part,quantity,received_at\n");
+            for (int row = 0; row < ROWS; row++) {
+                rows.append("D-%d-%d,CC-901,1,2026-02-01 08:00\n".formatted(i, row));
+            }
+            said.add(imported(store, i, rows.toString()) + " received CC-901 " + ROWS);
+        }
+        return said;
+    }
+
+    private long imported(Store store, int number, String rows) {
+        try {
+            Path paper = Files.createDirectories(folder.resolve("paper" + number));
+            Files.writeString(paper.resolve("receipts.csv"), rows);
+            var request =
+                    new ImportPaper.Request(
+                            paper, TestSites.NORTH, "Hal", Instant.now(), false, false);
+            var report = new ImportPaper(store, PoiSheets.files()).run(request, n -> {});
+            assertThat(report.problems()).isEmpty();
+            return report.entries().get(0).number();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
     }
 
@@ -105,11 +180,11 @@ class ManyShellsTest {
                 .with("opened_at", Instant.EPOCH);
     }
 
-    private static void checkJournal(Store store, List<String> said) {
+    private static void checkJournal(Store store, List<String> said, int acts) {
         Verification.Outcome outcome =
                 store.readSnapshot(sql -> Verification.of(sql, TestSites.NORTH));
         assertThat(outcome.broken()).isEmpty();
-        assertThat(said).hasSize(ACTS);
+        assertThat(said).hasSize(acts);
         List<Long> numbers =
                 said.stream()
                         .filter(line -> !line.startsWith("refused"))
@@ -123,8 +198,6 @@ class ManyShellsTest {
                         IntStream.rangeClosed(1, numbers.size())
                                 .mapToObj(i -> before + i)
                                 .toList());
-        assertThat(said).anyMatch(line -> line.startsWith("refused kit-issued"));
-        assertThat(said).anyMatch(line -> line.startsWith("refused kit-received"));
         assertThat(said).allMatch(line -> !line.startsWith("refused") || line.contains("; "));
     }
 
