@@ -6,6 +6,7 @@ import counterbench.acts.Named;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.claims.Credit;
+import counterbench.claims.Money;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.shared.Refused;
@@ -71,9 +72,9 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
             throw new Refused(
                     asked,
                     "its shares come to "
-                            + whole.toPlainString()
+                            + Money.text(whole)
                             + ", and it is "
-                            + share.credit().amount().toPlainString(),
+                            + Money.text(share.credit().amount()),
                     "share out all of it");
         }
     }

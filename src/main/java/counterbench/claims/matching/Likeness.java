@@ -1,6 +1,7 @@
 package counterbench.claims.matching;
 
 import counterbench.claims.Credit;
+import counterbench.claims.Money;
 import java.math.BigDecimal;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -142,13 +143,7 @@ public record Likeness(
         }
 
         private String open() {
-            return candidate.open().map(Weighing::money).orElse("which it does not state");
-        }
-
-        /** Exact, with two digits at least. */
-        private static String money(BigDecimal amount) {
-            BigDecimal plain = amount.stripTrailingZeros();
-            return (plain.scale() < 2 ? plain.setScale(2) : plain).toPlainString();
+            return candidate.open().map(Money::text).orElse("which it does not state");
         }
 
         private void date() {

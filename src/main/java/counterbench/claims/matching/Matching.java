@@ -1,6 +1,7 @@
 package counterbench.claims.matching;
 
 import counterbench.claims.Credit;
+import counterbench.claims.Money;
 import counterbench.claims.matching.Proposal.Ranked;
 import counterbench.claims.matching.Proposal.Share;
 import counterbench.claims.matching.Proposal.Verdict;
@@ -190,7 +191,7 @@ public final class Matching {
         return doubtful(
                 credit,
                 those.isEmpty() ? ranked : those,
-                "it names " + credit.claim() + ", for which " + sum.toPlainString() + " is open");
+                "it names " + credit.claim() + ", for which " + Money.text(sum) + " is open");
     }
 
     private static Proposal ofUnnamed(Credit credit, List<Ranked> ranked) {

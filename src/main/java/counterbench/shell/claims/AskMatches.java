@@ -3,6 +3,7 @@ package counterbench.shell.claims;
 import counterbench.acts.desk.CreditDesk;
 import counterbench.acts.desk.MatchCredits.Share;
 import counterbench.claims.Credit;
+import counterbench.claims.Money;
 import counterbench.claims.matching.Proposal;
 import counterbench.claims.matching.Proposal.Ranked;
 import counterbench.claims.matching.Proposal.Verdict;

@@ -6,6 +6,7 @@ import counterbench.acts.desk.ClaimLine;
 import counterbench.acts.store.ReadClaims;
 import counterbench.acts.store.ReadDrafts;
 import counterbench.claims.Ageing;
+import counterbench.claims.Money;
 import counterbench.db.Store;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;

@@ -4,6 +4,7 @@ import counterbench.acts.desk.ClaimCase;
 import counterbench.acts.desk.ClaimDraft;
 import counterbench.acts.store.ReadDrafts;
 import counterbench.campaign.store.PackBook;
+import counterbench.claims.Money;
 import counterbench.claims.draft.Draft;
 import counterbench.db.Store;
 import counterbench.shared.Site;

@@ -3,6 +3,7 @@ package counterbench.shell.claims;
 import counterbench.acts.desk.ClaimLine;
 import counterbench.acts.store.ReadClaims;
 import counterbench.claims.Claim;
+import counterbench.claims.Money;
 import counterbench.claims.Standing;
 import counterbench.db.Store;
 import counterbench.job.Job;

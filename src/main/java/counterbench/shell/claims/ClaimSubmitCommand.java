@@ -8,6 +8,7 @@ import counterbench.acts.desk.SubmitClaims;
 import counterbench.acts.store.ReadDrafts;
 import counterbench.acts.store.ReadSituation;
 import counterbench.acts.store.RecordAct;
+import counterbench.claims.Money;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;

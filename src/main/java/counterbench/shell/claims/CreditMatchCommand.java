@@ -7,6 +7,7 @@ import counterbench.acts.desk.MatchCredits.Share;
 import counterbench.acts.store.ReadCreditDesk;
 import counterbench.acts.store.RecordAct;
 import counterbench.claims.Credit;
+import counterbench.claims.Money;
 import counterbench.claims.matching.Proposal;
 import counterbench.claims.matching.Proposal.Verdict;
 import counterbench.db.Store;

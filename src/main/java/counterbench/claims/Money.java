@@ -1,20 +1,20 @@
-package counterbench.shell.claims;
+package counterbench.claims;
 
 import java.math.BigDecimal;
 import java.util.Collection;
 
-/** Money as rows show it. */
-final class Money {
+/** Amounts of money as rows and reasons show them, without their currency. */
+public final class Money {
     private Money() {}
 
     /** Exact, with two digits at least. */
-    static String text(BigDecimal amount) {
+    public static String text(BigDecimal amount) {
         BigDecimal plain = amount.stripTrailingZeros();
         return (plain.scale() < 2 ? plain.setScale(2) : plain).toPlainString();
     }
 
     /** The sum of amounts. */
-    static BigDecimal sum(Collection<BigDecimal> amounts) {
+    public static BigDecimal sum(Collection<BigDecimal> amounts) {
         return amounts.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 }
