@@ -6,6 +6,7 @@ import counterbench.shell.SiteChoice;
 import counterbench.shell.month.BalanceCommand;
 import counterbench.shell.month.ReconcileCommand;
 import counterbench.shell.month.SealCommand;
+import counterbench.shell.month.WorthCommand;
 import java.util.function.Supplier;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.context.annotation.Bean;
@@ -20,6 +21,7 @@ class MonthWiring {
         return new CommandSet(
                 new ReconcileCommand(store, sites),
                 new BalanceCommand(store, sites),
+                new WorthCommand(store, sites),
                 new SealCommand(store, sites));
     }
 }

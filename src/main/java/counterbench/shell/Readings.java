@@ -65,6 +65,11 @@ public final class Readings {
         return new Choice<>(type);
     }
 
+    /** What people type for a constant. */
+    public static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     private static String text(String text) {
         if (text.isBlank()) {
             throw new Unreadable("is empty; say something or leave it out");
@@ -142,15 +147,11 @@ public final class Readings {
 
         @Override
         public List<String> words() {
-            return constants().map(Choice::word).toList();
+            return constants().map(Readings::word).toList();
         }
 
         private Stream<E> constants() {
             return Stream.of(type.getEnumConstants());
-        }
-
-        private static String word(Enum<?> constant) {
-            return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 }

@@ -1,14 +1,8 @@
 package counterbench.stock;
 
-import counterbench.shared.Quantity;
-import counterbench.stock.FirstInFirstOut.Layer;
+import counterbench.stock.CostLayers.Layer;
 import java.math.BigDecimal;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -20,14 +14,9 @@ import org.jspecify.annotations.Nullable;
  * puts back, the pieces that it got last go back, at what they cost.
  */
 public final class StoreCosts {
-    private static final Comparator<Move> ORDER =
-            Comparator.comparing(Move::at)
-                    .thenComparing(StoreCosts::place)
-                    .thenComparing(Move::fact);
-
     private final Function<Move, @Nullable BigDecimal> inbound;
-    private final Map<String, FirstInFirstOut> stores = new TreeMap<>();
-    private final Map<String, Map<String, Deque<Layer>>> jobs = new HashMap<>();
+    private final Map<String, CostLayers> stores = new TreeMap<>();
+    private final Map<String, Takers> takers = new TreeMap<>();
 
     private StoreCosts(Function<Move, @Nullable BigDecimal> inbound) {
         this.inbound = inbound;
@@ -43,22 +32,20 @@ public final class StoreCosts {
     public static StoreCosts of(
             Collection<Move> moves, Function<Move, @Nullable BigDecimal> inbound) {
         StoreCosts costs = new StoreCosts(inbound);
-        moves.stream().sorted(ORDER).forEach(costs::take);
-        costs.stores.values().forEach(FirstInFirstOut::end);
+        moves.stream().sorted(StoreMoves.ORDER).forEach(costs::take);
+        costs.stores.values().forEach(CostLayers::end);
         return costs;
     }
 
-    private static int place(Move move) {
-        if (move.touches(Account.COUNT)) {
-            return 2;
-        }
-        return move.to().equals(Account.STORE) ? 0 : 1;
-    }
-
     private void take(Move move) {
-        FirstInFirstOut store = stores.computeIfAbsent(move.part(), part -> new FirstInFirstOut());
-        if (move.to().equals(Account.STORE)) {
-            back(move).forEach(store::in);
+        CostLayers store =
+                stores.computeIfAbsent(move.part(), part -> CostLayers.firstInFirstOut());
+        if (StoreMoves.isPutBack(move)) {
+            jobs(move.part())
+                    .back(move.from().name(), move.source(), move.quantity())
+                    .forEach(store::in);
+        } else if (move.to().equals(Account.STORE)) {
+            store.in(new Layer(move.source(), move.quantity(), inbound.apply(move)));
         } else {
             store.out(move.source(), move.quantity(), layer -> out(move, layer));
         }
@@ -66,50 +53,24 @@ public final class StoreCosts {
 
     private void out(Move move, Layer layer) {
         if (move.to().kind() == Account.Kind.BENCH) {
-            bench(move.to().name(), move.part()).addLast(layer);
+            jobs(move.part()).give(move.to().name(), layer);
         }
     }
 
-    private Deque<Layer> bench(@Nullable String job, String part) {
-        return jobs.computeIfAbsent(String.valueOf(job), j -> new TreeMap<>())
-                .computeIfAbsent(part, p -> new ArrayDeque<>());
-    }
-
-    private List<Layer> back(Move move) {
-        boolean loose =
-                move.from().kind() == Account.Kind.BENCH && move.source().kind() != Source.Kind.KIT;
-        if (!loose) {
-            return List.of(new Layer(move.source(), move.quantity(), inbound.apply(move)));
-        }
-        Deque<Layer> held = bench(move.from().name(), move.part());
-        List<Layer> back = new ArrayList<>();
-        Quantity left = move.quantity();
-        while (left.isPositive() && !held.isEmpty()) {
-            Layer last = held.removeLast();
-            Quantity taken = last.quantity().min(left);
-            back.add(last.of(taken));
-            left = left.minus(taken);
-            if (taken.isLessThan(last.quantity())) {
-                held.addLast(last.of(last.quantity().minus(taken)));
-            }
-        }
-        if (left.isPositive()) {
-            back.add(new Layer(move.source(), left, null));
-        }
-        return back;
+    private Takers jobs(String part) {
+        return takers.computeIfAbsent(part, p -> new Takers());
     }
 
     /** What a job has got of loose parts and not put back, by part. */
     public Map<String, List<Layer>> ofJob(String job) {
         Map<String, List<Layer>> parts = new TreeMap<>();
-        jobs.getOrDefault(job, Map.of())
-                .forEach((part, layers) -> parts.put(part, List.copyOf(layers)));
+        takers.forEach((part, jobs) -> parts.put(part, jobs.of(job)));
         return parts;
     }
 
     /** What lies in the store of a part, the first in first. */
     public List<Layer> inStore(String part) {
-        FirstInFirstOut store = stores.get(part);
+        CostLayers store = stores.get(part);
         return store == null ? List.of() : store.layers();
     }
 }

@@ -1,14 +1,15 @@
 package counterbench.acts.desk;
 
-import counterbench.acts.Directory;
 import counterbench.campaign.Packs;
 import counterbench.review.Terms;
 import counterbench.shared.Address;
 import counterbench.stock.Move;
 import counterbench.stock.Receipt;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
@@ -18,12 +19,18 @@ import org.jspecify.annotations.Nullable;
  * counting found it, since whatever job it was booked to has paid for it.
  */
 public final class InboundCosts implements Function<Move, @Nullable BigDecimal> {
-    private final Directory directory;
+    private final Elsewhere elsewhere;
     private final Packs packs;
     private final Map<Address, Receipt> receipts = new HashMap<>();
 
-    public InboundCosts(Terms terms, Directory directory) {
-        this.directory = directory;
+    /** What other sites paid. */
+    public interface Elsewhere {
+        /** What one of a part cost there, by the last receipt up to a time. */
+        Optional<BigDecimal> cost(String part, Instant by);
+    }
+
+    public InboundCosts(Terms terms, Elsewhere elsewhere) {
+        this.elsewhere = elsewhere;
         this.packs = terms.packs();
         terms.receipts().forEach(receipt -> receipts.put(receipt.address(), receipt));
     }
@@ -34,7 +41,7 @@ public final class InboundCosts implements Function<Move, @Nullable BigDecimal> 
             case SUPPLIER -> cost(receipts.get(move.fact()));
             case COUNT -> BigDecimal.ZERO;
             case BENCH, KIT -> valueOf(packs, move.part());
-            case TRANSIT -> directory.costElsewhere(move.part(), move.at()).orElse(null);
+            case TRANSIT -> elsewhere.cost(move.part(), move.at()).orElse(null);
             default -> null;
         };
     }

@@ -4,7 +4,7 @@ import counterbench.acts.JobState;
 import counterbench.claims.draft.PartsCost;
 import counterbench.shared.Quantity;
 import counterbench.stock.Account;
-import counterbench.stock.FirstInFirstOut.Layer;
+import counterbench.stock.CostLayers.Layer;
 import counterbench.stock.Issue;
 import counterbench.stock.Kit;
 import counterbench.stock.Move;

@@ -97,7 +97,8 @@ public record SubmitClaims(
                         .map(part -> situation.shelf(part).moves())
                         .flatMap(Collection::stream)
                         .toList();
-        return StoreCosts.of(moves, new InboundCosts(situation.terms(), situation.directory()));
+        return StoreCosts.of(
+                moves, new InboundCosts(situation.terms(), situation.directory()::costElsewhere));
     }
 
     private static String asked(String job) {

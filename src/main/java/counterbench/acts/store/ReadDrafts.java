@@ -13,11 +13,10 @@ import counterbench.review.Settlements;
 import counterbench.review.store.ReviewSite;
 import counterbench.review.store.SiteScan;
 import counterbench.shared.Site;
-import counterbench.stock.Account;
 import counterbench.stock.Ledger;
 import counterbench.stock.Move;
 import counterbench.stock.StoreCosts;
-import counterbench.stock.StoreTimeline;
+import counterbench.stock.StoreMoves;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +55,7 @@ public final class ReadDrafts {
         private final Predicate<ClaimCase> wanted;
         private final LongConsumer progress;
         private final JooqDirectory directory;
-        private final List<Move> moves = new ArrayList<>();
+        private final StoreMoves moves = new StoreMoves();
         private final List<ClaimCase> cases = new ArrayList<>();
         private long jobs;
 
@@ -68,7 +67,7 @@ public final class ReadDrafts {
         }
 
         void take(Component component) {
-            addStore(Ledger.of(component.facts()).moves());
+            moves.add(Ledger.of(component.facts()));
             for (JobFile file : component.jobs()) {
                 if (file.job() != null && !file.job().isOpen()) {
                     take(component, file);
@@ -91,20 +90,13 @@ public final class ReadDrafts {
             ClaimCase.of(state).filter(wanted).ifPresent(cases::add);
         }
 
-        private void addStore(List<Move> all) {
-            all.stream().filter(m -> m.touches(Account.STORE)).forEach(moves::add);
-        }
-
         List<ClaimDraft> drafts() {
             if (cases.isEmpty()) {
                 return List.of();
             }
-            addStore(Ledger.of(scan.storeOnly()).moves());
-            List<Move> all = new ArrayList<>(moves);
-            StoreTimeline.ofAll(moves, scan.looseCounts())
-                    .values()
-                    .forEach(timeline -> all.addAll(timeline.countMoves()));
-            StoreCosts costs = StoreCosts.of(all, new InboundCosts(scan.terms(), directory));
+            List<Move> all = moves.all(Ledger.of(scan.storeOnly()), scan.looseCounts());
+            StoreCosts costs =
+                    StoreCosts.of(all, new InboundCosts(scan.terms(), directory::costElsewhere));
             Settlements settled = directory.settlements();
             return cases.stream()
                     .map(found -> drafted(found, found.draft(costs, directory), settled))

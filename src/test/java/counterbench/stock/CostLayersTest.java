@@ -3,7 +3,7 @@ package counterbench.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.shared.Quantity;
-import counterbench.stock.FirstInFirstOut.Layer;
+import counterbench.stock.CostLayers.Layer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
  * University): 150 units at $21 to begin with, 225 bought at $27, 210 at $33; 120 sold at $36, 180
  * at $39.
  */
-class FirstInFirstOutTest {
-    private final FirstInFirstOut store = new FirstInFirstOut();
+class CostLayersTest {
+    private final CostLayers store = CostLayers.firstInFirstOut();
     private final List<Layer> sold = new ArrayList<>();
 
     private void in(long units, String cost) {

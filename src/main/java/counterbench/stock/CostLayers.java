@@ -12,13 +12,28 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What pieces of one part cost as they leave the store: those that came first leave first. Where a
- * lot is named, the pieces of that lot leave first. What leaves before it has come costs what comes
- * next.
+ * What pieces of one part cost as they leave the store: those that came first leave first, or those
+ * that came last. Where a lot is named, the pieces of that lot leave first. What leaves before it
+ * has come costs what comes next.
  */
-public final class FirstInFirstOut {
+public final class CostLayers {
     private final List<Layer> layers = new ArrayList<>();
     private final Deque<Wanted> wanted = new ArrayDeque<>();
+    private final boolean lastFirst;
+
+    private CostLayers(boolean lastFirst) {
+        this.lastFirst = lastFirst;
+    }
+
+    /** First in, first out. */
+    public static CostLayers firstInFirstOut() {
+        return new CostLayers(false);
+    }
+
+    /** Last in, first out. */
+    public static CostLayers lastInFirstOut() {
+        return new CostLayers(true);
+    }
 
     /**
      * So many pieces at one cost.
@@ -57,7 +72,7 @@ public final class FirstInFirstOut {
             }
         }
         if (left.quantity().isPositive()) {
-            layers.add(left);
+            layers.add(lastFirst ? 0 : layers.size(), left);
         }
     }
 
@@ -97,9 +112,14 @@ public final class FirstInFirstOut {
         return left;
     }
 
-    /** What is there, the first in first. */
+    /** What is there, what leaves first in front. */
     public List<Layer> layers() {
         return List.copyOf(layers);
+    }
+
+    /** How many left that never came. */
+    public Quantity missing() {
+        return wanted.stream().map(Wanted::quantity).reduce(Quantity.ZERO, Quantity::plus);
     }
 
     /** Ends: what has left and never came costs nobody knows what. */
