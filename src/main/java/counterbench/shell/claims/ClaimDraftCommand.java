@@ -75,11 +75,11 @@ public final class ClaimDraftCommand extends BaseCommand {
         try (Rows rows =
                 in.rows(
                         Column.text("job"),
-                        Column.text("campaign").asSpare(),
-                        Column.text("work_order").asSpare(),
+                        Column.text("campaign").asDetail(),
+                        Column.text("work_order").asDetail(),
                         Column.text("completed_on"),
-                        Column.text("operation").asSpare(),
-                        Column.number("labour_hours").asSpare(),
+                        Column.text("operation").asDetail(),
+                        Column.number("labour_hours").asDetail(),
                         Column.number("labour_amount").asSpare(),
                         Column.number("parts_amount").asSpare(),
                         Column.number("core_charge").asSpare(),

@@ -71,8 +71,8 @@ public final class ClaimListCommand extends BaseCommand {
                 in.rows(
                         Column.text("claim"),
                         Column.text("job"),
-                        Column.text("work_order").asSpare(),
-                        Column.text("vin").asSpare(),
+                        Column.text("work_order").asDetail(),
+                        Column.text("vin").asDetail(),
                         Column.text("submitted_on"),
                         Column.number("labour_amount").asSpare(),
                         Column.number("parts_amount").asSpare(),

@@ -103,14 +103,14 @@ public final class WorthCommand extends BaseCommand {
                         Column.text("month"),
                         Column.text("method"),
                         Column.text("part"),
-                        Column.number("opening"),
-                        Column.number("opening_value"),
+                        Column.number("opening").asSpare(),
+                        Column.number("opening_value").asSpare(),
                         Column.number("in"),
                         Column.number("in_value"),
                         Column.number("out"),
                         Column.number("out_cost"),
                         Column.number("closing"),
-                        Column.number("unit_cost"),
+                        Column.number("unit_cost").asDetail(),
                         Column.number("closing_value"))) {
             rows.section(
                     "Store of " + site.site() + ", " + month + ": " + method.words(),

@@ -7,26 +7,47 @@ import java.util.Objects;
  *
  * @param key the word that programs rely on
  * @param number whether it holds numbers, which stand at the right
- * @param spare whether a table may leave it out where lines are too short for all columns
+ * @param need whether a table may leave it out where lines are too short for all columns
  */
-public record Column(String key, boolean number, boolean spare) {
+public record Column(String key, boolean number, Need need) {
+    /** How much a table needs a column; where lines are too short, the least needed goes first. */
+    public enum Need {
+        /** A detail that people look up elsewhere. */
+        DETAIL,
+        /** Good to see. */
+        SPARE,
+        /** A row says nothing without it. */
+        KEPT
+    }
+
     public Column {
         Objects.requireNonNull(key, "key");
+        Objects.requireNonNull(need, "need");
     }
 
     /** A column of words. */
     public static Column text(String key) {
-        return new Column(key, false, false);
+        return new Column(key, false, Need.KEPT);
     }
 
     /** A column of quantities, amounts or counts. */
     public static Column number(String key) {
-        return new Column(key, true, false);
+        return new Column(key, true, Need.KEPT);
     }
 
     /** The same, but left out of a table whose lines are too short for all columns. */
     public Column asSpare() {
-        return new Column(key, number, true);
+        return new Column(key, number, Need.SPARE);
+    }
+
+    /** The same, but left out before all spare ones. */
+    public Column asDetail() {
+        return new Column(key, number, Need.DETAIL);
+    }
+
+    /** Whether a table may leave it out. */
+    boolean isSpare() {
+        return need != Need.KEPT;
     }
 
     /** What stands above it in a table. */

@@ -1,7 +1,10 @@
 package counterbench.shell.print;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /** A layout of some of the columns. */
@@ -9,6 +12,7 @@ final class Fewer implements RowLayout {
     private final List<Column> columns;
     private final List<Integer> kept;
     private final RowLayout layout;
+    private final NavigableSet<Integer> missed = new TreeSet<>();
 
     /**
      * @param columns all of them
@@ -21,18 +25,31 @@ final class Fewer implements RowLayout {
         this.layout = layout;
     }
 
-    /** All columns, then ever fewer of the spare ones, the last of them left out first. */
-    static List<List<Integer>> of(List<Column> columns) {
+    /**
+     * All columns, then ever fewer of the spare ones: those without anything in them first, then by
+     * need, and of equal ones the last.
+     */
+    static List<List<Integer>> of(List<Column> columns, List<List<String>> sample) {
         List<Integer> kept = new ArrayList<>(IntStream.range(0, columns.size()).boxed().toList());
         List<List<Integer>> choices = new ArrayList<>();
         choices.add(List.copyOf(kept));
-        for (int i = columns.size() - 1; i >= 0; i--) {
-            if (columns.get(i).spare()) {
-                kept.remove(Integer.valueOf(i));
-                choices.add(List.copyOf(kept));
-            }
-        }
+        IntStream.range(0, columns.size())
+                .boxed()
+                .filter(i -> columns.get(i).isSpare())
+                .sorted(
+                        Comparator.<Integer, Boolean>comparing(i -> !isEmpty(i, sample))
+                                .thenComparing(i -> columns.get(i).need())
+                                .thenComparing(Comparator.reverseOrder()))
+                .forEach(
+                        i -> {
+                            kept.remove(i);
+                            choices.add(List.copyOf(kept));
+                        });
         return choices;
+    }
+
+    private static boolean isEmpty(int column, List<List<String>> sample) {
+        return sample.stream().allMatch(row -> row.get(column).isEmpty());
     }
 
     static <T> List<T> pick(List<T> all, List<Integer> kept) {
@@ -46,14 +63,15 @@ final class Fewer implements RowLayout {
 
     @Override
     public void row(List<String> cells) {
+        IntStream.range(0, columns.size())
+                .filter(i -> !kept.contains(i) && !cells.get(i).isEmpty())
+                .forEach(missed::add);
         layout.row(pick(cells, kept));
     }
 
+    /** Those that had something in them. */
     @Override
     public List<Column> leftOut() {
-        return IntStream.range(0, columns.size())
-                .filter(i -> !kept.contains(i))
-                .mapToObj(columns::get)
-                .toList();
+        return missed.stream().map(columns::get).toList();
     }
 }

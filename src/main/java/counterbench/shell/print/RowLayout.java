@@ -25,7 +25,7 @@ interface RowLayout {
      */
     static RowLayout fitting(
             PrintWriter out, int width, List<Column> columns, List<List<String>> sample) {
-        List<List<Integer>> choices = Fewer.of(columns);
+        List<List<Integer>> choices = Fewer.of(columns, sample);
         for (List<Integer> kept : choices) {
             List<Column> some = Fewer.pick(columns, kept);
             List<List<String>> rows = sample.stream().map(row -> Fewer.pick(row, kept)).toList();

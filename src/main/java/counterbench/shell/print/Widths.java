@@ -48,7 +48,7 @@ final class Widths {
 
     /** A spare column is rather left out than wrapped. */
     private static boolean mayWrap(Column column) {
-        return !column.number() && !column.spare();
+        return !column.number() && !column.isSpare();
     }
 
     /** All columns and the gaps between them. */

@@ -258,6 +258,46 @@ class PrinterTest {
         assertThat(printed(columns, 10, one)).contains("vin         0TRTP3S26RS000501");
     }
 
+    @Test
+    void details_go_before_spare_columns_and_empty_ones_before_both_without_a_word() {
+        List<Column> columns =
+                List.of(
+                        Column.text("claim"),
+                        Column.text("vin").asDetail(),
+                        Column.number("labour").asSpare(),
+                        Column.text("ended").asSpare(),
+                        Column.number("total"));
+        Consumer<Rows> one = rows -> rows.add("C-1", "0TRTP3S26RS000501", "110.00", null, "12.50");
+        assertThat(printed(columns, 42, one))
+                .isEqualToNormalizingNewlines(
+                        """
+                        claim  vin                labour  total
+                        -----  -----------------  ------  -----
+                        C-1    0TRTP3S26RS000501  110.00  12.50
+                        """);
+        assertThat(printed(columns, 30, one))
+                .isEqualToNormalizingNewlines(
+                        """
+                        claim  labour  total
+                        -----  ------  -----
+                        C-1    110.00  12.50
+                        (no room for vin; a wider window shows all columns)
+                        """);
+    }
+
+    @Test
+    void a_column_that_was_empty_at_first_is_missed_where_something_comes_later() {
+        List<Column> columns =
+                List.of(Column.text("claim"), Column.text("reason").asSpare(), Column.text("job"));
+        Consumer<Rows> many =
+                rows -> {
+                    for (int i = 0; i < 5_000; i++) {
+                        rows.add("C-" + i, i < 4_999 ? null : "of the maker's own", "N-1");
+                    }
+                };
+        assertThat(printed(columns, 14, many)).contains("(no room for reason;");
+    }
+
     private static String printed(List<Column> columns, int width, Consumer<Rows> work) {
         return printed(Format.TABLE, width, true, columns, work);
     }
