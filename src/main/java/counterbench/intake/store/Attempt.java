@@ -25,6 +25,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,6 +50,7 @@ final class Attempt implements AutoCloseable {
     private final AllPosted posted;
     private final Packs packs;
     private final Set<String> attributes;
+    private final Set<String> jobs = new HashSet<>();
     private final Map<String, Site> sites = new HashMap<>();
     private final Map<Integer, SiteIntake> intakes = new HashMap<>();
     private final Map<Integer, Stage> stages = new TreeMap<>();
@@ -204,7 +206,7 @@ final class Attempt implements AutoCloseable {
                 site.no(),
                 no ->
                         new SiteIntake(
-                                new StoredNames(sql, site, posted, packs),
+                                new StoredNames(sql, site, posted, packs, jobs),
                                 new HeldFacts(sql, no, posted),
                                 request.asNew()));
     }
