@@ -38,8 +38,8 @@ class ReviewCommandTest {
                 .isEqualTo(
                         """
                         finding       severity  rule             subject                  message
-                        ------------  --------  ---------------  -----------------------  ----------------------------------------------------------------------------------------------------
-                        F-7V1TR3G35S  stop      reused-hardware  job N-107, part HB-3013  job N-107: Seal ring 16 mm HB-3013 serves once, but an old one is on the vehicle (2 new, 1 refitted)
+                        ------------  --------  ---------------  -----------------------  ------------------------------------------------------------------
+                        F-7V1TR3G35S  stop      reused-hardware  job N-107, part HB-3013  job N-107: 2 of 3 Seal ring 16 mm HB-3013 are new, 1 was refitted
                         F-Z9T4XPWS9Y  fix       left-on-bench    job N-107, part HB-3013  job N-107: 1 of Seal ring 16 mm HB-3013 still on its bench account
                         """);
         assertThat(output.messages()).containsExactly("2 findings, open: 1 stop, 1 fix, 0 note");
