@@ -6,7 +6,6 @@ import java.util.Collections;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -37,14 +36,6 @@ public record Vehicle(
                     .forEach(item -> attributes.put(item[0], item[1]));
         }
         return attributes;
-    }
-
-    /** Attributes and their answers as {@link #attributesOf} reads them. */
-    public static String textOf(Map<String, String> attributes) {
-        return new TreeMap<>(attributes)
-                .entrySet().stream()
-                        .map(a -> a.getKey() + "=" + a.getValue())
-                        .collect(Collectors.joining("; "));
     }
 
     /** A VIN as it is compared: upper case without spaces. */

@@ -84,17 +84,17 @@ public final class KeyedMerge {
             Vehicle.attributesOf(said).forEach(together::putIfAbsent);
             Outcome.Differs differs =
                     Vehicle.attributesOf(said).entrySet().stream()
-                            .filter(a -> !a.getValue().equals(together.get(a.getKey())))
-                            .map(a -> differs(a.getKey(), a.getValue(), together.get(a.getKey())))
+                            .map(a -> differs(a, known.getOrDefault(a.getKey(), a.getValue())))
+                            .filter(d -> !d.said().equals(d.known()))
                             .findFirst()
                             .orElse(null);
             return new Attributes(
-                    differs, together.size() > known.size(), Vehicle.textOf(together));
+                    differs, together.size() > known.size(), Canonical.attributes(together));
         }
 
-        private static Outcome.Differs differs(String attribute, String said, String known) {
-            Column column = new Column(attribute, ColumnType.TEXT, false, List.of());
-            return new Outcome.Differs(column, said, known);
+        private static Outcome.Differs differs(Map.Entry<String, String> said, String known) {
+            Column column = new Column(said.getKey(), ColumnType.TEXT, false, List.of());
+            return new Outcome.Differs(column, said.getValue(), known);
         }
     }
 

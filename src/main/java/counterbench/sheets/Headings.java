@@ -83,8 +83,7 @@ record Headings(
         return attribute != null ? attributes.put(attribute, i) : places.put(lower(heading), i);
     }
 
-    private static @Nullable String attribute(
-            FactKind kind, String heading, Set<String> declared) {
+    private static @Nullable String attribute(FactKind kind, String heading, Set<String> declared) {
         if (kind != FactKind.VEHICLES || known(kind).contains(lower(heading))) {
             return null;
         }

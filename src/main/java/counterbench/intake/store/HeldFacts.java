@@ -159,9 +159,7 @@ final class HeldFacts {
                             if (importBatches.contains(r.get(table.batch()))) {
                                 boolean counts =
                                         posted.counts(
-                                                siteNo,
-                                                r.get(table.batch()),
-                                                r.get(table.line()));
+                                                siteNo, r.get(table.batch()), r.get(table.line()));
                                 rows.hold(table.row(r), counts);
                             }
                         });

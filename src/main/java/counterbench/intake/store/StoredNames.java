@@ -176,9 +176,7 @@ final class StoredNames implements Names {
         return sql
                 .select(CORES_FACT.BATCH, CORES_FACT.LINE, CORES_FACT.CORE)
                 .from(CORES_FACT)
-                .where(
-                        new JobRange(site.no(), jobNo).contains(table),
-                        CORES_FACT.EVENT.eq(REMOVED))
+                .where(new JobRange(site.no(), jobNo).contains(table), CORES_FACT.EVENT.eq(REMOVED))
                 .fetch()
                 .stream()
                 .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))

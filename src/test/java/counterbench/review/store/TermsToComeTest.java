@@ -7,8 +7,8 @@ import counterbench.intake.store.ImportPaper;
 import counterbench.intake.store.LoadPack;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
-import counterbench.shell.Larkmere;
 import counterbench.sheets.poi.PoiSheets;
+import counterbench.shell.Larkmere;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -110,8 +110,10 @@ class TermsToComeTest {
             throws IOException {
         take(
                 "jobs.csv",
-                "job,campaign,vin,opened_at,completed_at,outcome\n"
-                        + "J-2,ZT-9,0X,2026-04-01 08:00,2026-05-02 08:00,abandoned\n");
+                """
+                job,campaign,vin,opened_at,completed_at,outcome
+                J-2,ZT-9,0X,2026-04-01 08:00,2026-05-02 08:00,abandoned
+                """);
         drainedForFourteenMinutes("J-2");
         assertThat(drainShort(Instant.parse("2026-05-03T12:00:00Z")))
                 .singleElement()

@@ -85,6 +85,10 @@ class ReviewCommandTest {
         assertThat(larkmere.shell().line("review --as-of 2026-01-01T00:00Z").messages())
                 .containsExactly("no findings");
         assertThat(review("--site SOUTH --known 0").messages()).containsExactly("no findings");
+        assertThat(review("--site SOUTH --known 999").messages())
+                .singleElement()
+                .asString()
+                .startsWith("--known \"999\": site SOUTH ends with entry ");
         assertThat(review("--known 1").err())
                 .contains("--known needs --site: every site counts its own entries");
     }
