@@ -3,6 +3,7 @@ package counterbench.campaign;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.Set;
@@ -43,6 +44,14 @@ public final class Packs {
         }
         var floor = revisions.floorEntry(day);
         return Optional.of(floor != null ? floor.getValue() : revisions.firstEntry().getValue());
+    }
+
+    /** The first revision that comes in force after a day; empty where none is loaded. */
+    public Optional<Pack> nextAfter(String campaign, LocalDate day) {
+        NavigableMap<LocalDate, Pack> revisions = byCampaign.get(campaign);
+        return Optional.ofNullable(revisions)
+                .flatMap(r -> Optional.ofNullable(r.higherEntry(day)))
+                .map(Map.Entry::getValue);
     }
 
     /**

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * What the rules read about one core.
  *
  * @param job the job that it was removed in, if that is known
- * @param terms its line of the pack in force on the day of the job's completion, or of its removal
+ * @param terms its line of the pack in force on the day of the job's completion, or of the review
  *     while the job is open; null where the campaign wants none, or where it cannot be told
  * @param sameSerial the tags of other removed cores of the site that bear its serial
  * @param asOf the clock of the review; no fact is later
@@ -52,7 +52,7 @@ public record CoreFacts(
         return completedAt().map(site::dayOf).map(day -> day.plusDays(days));
     }
 
-    /** A finding on this core, in the month of its job's completion. */
+    /** A finding on this core, in the month in which its job ended, however it did. */
     public Finding finding(Rule rule, String message, String evidence) {
         return new Finding(
                 rule,
@@ -65,7 +65,7 @@ public record CoreFacts(
     }
 
     private @Nullable YearMonth month() {
-        return completedAt().map(site::monthOf).orElse(null);
+        return Optional.ofNullable(job).map(Job::completedAt).map(site::monthOf).orElse(null);
     }
 
     private Optional<Instant> completedAt() {

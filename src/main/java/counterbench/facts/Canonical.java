@@ -7,6 +7,9 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -77,6 +80,14 @@ public final class Canonical {
             return MICROS.format(cut(instant));
         }
         return normalised(value.toString());
+    }
+
+    /** Attributes and answers in one text: {@code engine=big; transmission=manual}. */
+    public static String attributes(Map<String, String> said) {
+        return new TreeMap<>(said)
+                .entrySet().stream()
+                        .map(a -> a.getKey() + "=" + a.getValue())
+                        .collect(Collectors.joining("; "));
     }
 
     /** An instant as the store can hold it. */

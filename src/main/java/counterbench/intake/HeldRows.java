@@ -4,7 +4,9 @@ import counterbench.facts.Canonical;
 import counterbench.facts.FactRow;
 import counterbench.journal.Sha256;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Facts without a number of their own that earlier imports recorded, as counts of equal rows; so
@@ -14,7 +16,7 @@ import java.util.Map;
 public final class HeldRows {
     private final Sha256 sha = new Sha256();
     private final Map<Long, Integer> unmatched = new HashMap<>();
-    private final Map<Long, Integer> required = new HashMap<>();
+    private final Set<Long> required = new HashSet<>();
 
     /** What is known of a row. */
     public enum Outcome {
@@ -22,14 +24,21 @@ public final class HeldRows {
         KNOWN,
         /** The store does not hold it. */
         NEW,
-        /** The store holds one that is equal in its required cells only. */
+        /** One that counts in the store is equal in its required cells only. */
         PROBABLE_CORRECTION
     }
 
-    /** Counts a row that the store holds. */
-    public void hold(FactRow row) {
+    /**
+     * Counts a row that the store holds.
+     *
+     * @param counts whether it was not taken back; what was taken back stays known, but another row
+     *     may say the same better
+     */
+    public void hold(FactRow row, boolean counts) {
         unmatched.merge(key(withoutRef(row)), 1, Integer::sum);
-        required.merge(key(Canonical.requiredCells(row)), 1, Integer::sum);
+        if (counts) {
+            required.add(key(Canonical.requiredCells(row)));
+        }
     }
 
     /** Judges a row of an import; each held row is matched once. */
@@ -37,7 +46,7 @@ public final class HeldRows {
         long key = key(withoutRef(row));
         Integer left = unmatched.get(key);
         if (left == null) {
-            return required.containsKey(key(Canonical.requiredCells(row)))
+            return required.contains(key(Canonical.requiredCells(row)))
                     ? Outcome.PROBABLE_CORRECTION
                     : Outcome.NEW;
         }

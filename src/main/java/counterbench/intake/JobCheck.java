@@ -32,7 +32,7 @@ final class JobCheck {
         if (redone.equals(Objects.requireNonNull(row.text("job")))) {
             complaints.of(
                     "redo_of", "a job cannot be done again by itself", "name the earlier job");
-        } else if (names.campaignOf(redone).isEmpty()) {
+        } else if (!names.isJobAnywhere(redone)) {
             complaints.of("redo_of", "there is no such job", "name the job that is done again");
         }
     }

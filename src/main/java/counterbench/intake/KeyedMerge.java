@@ -7,7 +7,9 @@ import counterbench.facts.ColumnType;
 import counterbench.facts.FactRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,8 +27,8 @@ public final class KeyedMerge {
         /** It fills cells that were empty. */
         record Fills(FactRow merged) implements Outcome {}
 
-        /** It says something else. */
-        record Differs(String heading, String known) implements Outcome {}
+        /** It says something else: of a list of vehicles' attributes, in one of them. */
+        record Differs(Column column, Object said, Object known) implements Outcome {}
     }
 
     /** Puts a row beside what is known under its key. */
@@ -43,8 +45,15 @@ public final class KeyedMerge {
             if (before == null) {
                 merged.set(i, said);
                 fills = true;
+            } else if (column.type() == ColumnType.ATTRIBUTES) {
+                Attributes both = Attributes.of((String) before, (String) said);
+                if (both.differs() != null) {
+                    return both.differs();
+                }
+                fills |= both.fills();
+                merged.set(i, both.together());
             } else if (!same(column, before, said)) {
-                return new Outcome.Differs(column.heading(), Canonical.text(column, before));
+                return new Outcome.Differs(column, said, before);
             }
         }
         return fills
@@ -60,6 +69,33 @@ public final class KeyedMerge {
                                 put(known, row) instanceof Outcome.Fills fills
                                         ? fills.merged()
                                         : known);
+    }
+
+    /**
+     * Attributes of one vehicle that two rows name, each with its own empty cells.
+     *
+     * @param differs the first by name to which the rows give two answers
+     * @param fills whether the second row names one that the first does not
+     */
+    private record Attributes(Outcome.@Nullable Differs differs, boolean fills, String together) {
+        static Attributes of(String before, String said) {
+            Map<String, String> known = Vehicle.attributesOf(before);
+            Map<String, String> together = new TreeMap<>(known);
+            Vehicle.attributesOf(said).forEach(together::putIfAbsent);
+            Outcome.Differs differs =
+                    Vehicle.attributesOf(said).entrySet().stream()
+                            .map(a -> differs(a, known.getOrDefault(a.getKey(), a.getValue())))
+                            .filter(d -> !d.said().equals(d.known()))
+                            .findFirst()
+                            .orElse(null);
+            return new Attributes(
+                    differs, together.size() > known.size(), Canonical.attributes(together));
+        }
+
+        private static Outcome.Differs differs(Map.Entry<String, String> said, String known) {
+            Column column = new Column(said.getKey(), ColumnType.TEXT, false, List.of());
+            return new Outcome.Differs(column, said.getValue(), known);
+        }
     }
 
     private static boolean same(Column column, Object before, Object said) {

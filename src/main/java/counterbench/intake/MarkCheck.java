@@ -1,6 +1,5 @@
 package counterbench.intake;
 
-import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepKind;
 import counterbench.facts.FactRow;
@@ -28,18 +27,24 @@ final class MarkCheck {
             return;
         }
         String id = Objects.requireNonNull(row.text("step"));
-        List<Pack> revisions = names.revisions(campaign.get());
-        // The newest revision that has the step speaks for it.
-        Optional<Step> step =
-                revisions.stream().flatMap(p -> p.step(id).stream()).reduce((a, b) -> b);
-        if (step.isEmpty()) {
+        List<Step> steps =
+                names.revisions(campaign.get()).stream().flatMap(p -> p.step(id).stream()).toList();
+        if (steps.isEmpty()) {
             complaints.of(
                     "step",
                     "campaign " + campaign.get() + " has no such step",
                     "name a step of its pack: campaign show " + campaign.get());
-        } else {
-            checkAgainst(step.get(), row, complaints);
+        } else if (steps.stream().noneMatch(step -> fits(step, row))) {
+            // The newest revision that has the step speaks for it.
+            checkAgainst(steps.get(steps.size() - 1), row, complaints);
         }
+    }
+
+    /** Which revision the job is judged by is known once it is completed; until then any may be. */
+    private boolean fits(Step step, FactRow row) {
+        Complaints ofStep = new Complaints(row, names.zone());
+        checkAgainst(step, row, ofStep);
+        return ofStep.isEmpty();
     }
 
     private static void checkAgainst(Step step, FactRow row, Complaints complaints) {

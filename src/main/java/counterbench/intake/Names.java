@@ -1,6 +1,7 @@
 package counterbench.intake;
 
 import counterbench.campaign.Pack;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,12 @@ public interface Names {
 
     /** How many cores were removed on a job. */
     int coresOf(String job);
+
+    /** Whether there is a job of that name, at any site. */
+    boolean isJobAnywhere(String job);
+
+    /** The time zone of the site whose paper it is. */
+    ZoneId zone();
 
     /** The currency of the site whose paper it is. */
     String currency();

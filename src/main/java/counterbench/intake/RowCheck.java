@@ -19,7 +19,7 @@ public final class RowCheck {
 
     /** Everything that is wrong with a row. */
     public List<Complaints.Complaint> check(FactRow row) {
-        Complaints complaints = new Complaints(row);
+        Complaints complaints = new Complaints(row, names.zone());
         checkNames(row, complaints);
         checkCurrency(row, complaints);
         switch (row.kind()) {

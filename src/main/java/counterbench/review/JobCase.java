@@ -23,6 +23,13 @@ public record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
         return job().flatMap(j -> terms.packs().inForce(j.campaign(), site.dayOf(until(j))));
     }
 
+    /** When a later revision's terms will hold for a job that goes on. */
+    Optional<Instant> termsChangeAt() {
+        return job().filter(j -> j.completedAt() == null)
+                .flatMap(j -> terms.packs().nextAfter(j.campaign(), site.dayOf(asOf)))
+                .map(next -> site.startOf(next.inForceFrom()));
+    }
+
     private Instant until(Job job) {
         Instant completedAt = job.completedAt();
         return completedAt == null ? asOf : completedAt;

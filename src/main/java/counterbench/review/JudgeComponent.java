@@ -61,6 +61,7 @@ public final class JudgeComponent {
         List<CoreHistory> cores = jobCase.cores();
         new JudgeWork(jobCase, component, ledger).judge(findings);
         new JudgeReturns(jobCase, cores).judge(findings);
+        jobCase.termsChangeAt().ifPresent(findings::changesAt);
         doubtful.addAll(jobCase.doubtfulShipments(cores));
     }
 

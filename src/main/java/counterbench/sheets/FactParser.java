@@ -1,5 +1,6 @@
 package counterbench.sheets;
 
+import counterbench.facts.Canonical;
 import counterbench.facts.Column;
 import counterbench.facts.ColumnType;
 import counterbench.facts.FactKind;
@@ -106,7 +107,7 @@ final class FactParser {
                 said.put(attribute.getKey(), ListCells.answer(text, complaint));
             }
         }
-        return said.isEmpty() ? null : ListCells.attributes(said);
+        return said.isEmpty() ? null : Canonical.attributes(said);
     }
 
     private Cell cell(SheetRow row, int place) {

@@ -11,7 +11,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.function.Predicate;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -39,23 +40,24 @@ record Headings(
     /**
      * Reads the row of headings.
      *
-     * @param isAttribute whether a heading of a list of vehicles is an attribute
+     * @param declared the attributes that campaigns declare, which a list of vehicles may have as
+     *     headings
      * @throws Refused with every heading that is unknown, twice there or missing
      */
-    static Headings of(SheetRow row, Predicate<String> isAttribute) {
+    static Headings of(SheetRow row, Set<String> declared) {
         Sheet sheet = row.at().sheet();
         List<Problem> problems = new ArrayList<>();
         Map<String, Integer> places = new HashMap<>();
         Map<String, Integer> attributes = new HashMap<>();
         for (int i = 0; i < row.cells().size(); i++) {
             String heading = Text.trimmed(row.cell(i).text());
-            String attribute = attribute(sheet.kind(), heading, isAttribute);
+            String attribute = attribute(sheet.kind(), heading, declared);
             if (passedOver(heading)) {
                 continue;
             }
             boolean known = attribute != null || known(sheet.kind()).contains(lower(heading));
             if (!known) {
-                problems.add(unknown(sheet, heading, row));
+                problems.add(unknown(sheet, heading, row, declared));
             } else if (put(places, attributes, attribute, heading, i) != null) {
                 problems.add(problem(sheet, heading, "is there twice", "remove one of the two"));
             }
@@ -81,12 +83,12 @@ record Headings(
         return attribute != null ? attributes.put(attribute, i) : places.put(lower(heading), i);
     }
 
-    private static @Nullable String attribute(
-            FactKind kind, String heading, Predicate<String> isAttribute) {
+    private static @Nullable String attribute(FactKind kind, String heading, Set<String> declared) {
         if (kind != FactKind.VEHICLES || known(kind).contains(lower(heading))) {
             return null;
         }
-        return Stream.of(heading, lower(heading)).filter(isAttribute).findFirst().orElse(null);
+        Stream<String> inAnyCase = declared.stream().filter(heading::equalsIgnoreCase).sorted();
+        return declared.contains(heading) ? heading : inAnyCase.findFirst().orElse(null);
     }
 
     private static boolean passedOver(String heading) {
@@ -104,7 +106,8 @@ record Headings(
         return Stream.concat(own, common).toList();
     }
 
-    private static Problem unknown(Sheet sheet, String heading, SheetRow row) {
+    private static Problem unknown(
+            Sheet sheet, String heading, SheetRow row, Set<String> declared) {
         if (row.cells().size() == 1 && (heading.contains(";") || heading.contains("\t"))) {
             return problem(sheet, heading, "is no heading", "separate the columns by commas");
         }
@@ -112,11 +115,30 @@ record Headings(
         if (heading.equalsIgnoreCase(REF)) {
             why += ", which are known by " + String.join(" and ", sheet.kind().key());
         }
-        String near =
-                NearMatch.of(heading, known(sheet.kind()))
-                        .map(h -> "did you mean " + h + "?")
-                        .orElseGet(() -> "there are " + String.join(", ", known(sheet.kind())));
-        return problem(sheet, heading, why, near + " (columns of your own begin with x-)");
+        List<String> known = new ArrayList<>(known(sheet.kind()));
+        String there = "there are " + String.join(", ", known);
+        if (sheet.kind() == FactKind.VEHICLES) {
+            why += " and no attribute that a campaign declares";
+            there = there(known, declared);
+            known.addAll(declared);
+        }
+        String near = NearMatch.of(heading, known).map(h -> "did you mean " + h + "?").orElse("");
+        String todo = near.isEmpty() ? there : near + nearby(sheet.kind(), declared);
+        return problem(sheet, heading, why, todo + " (columns of your own begin with x-)");
+    }
+
+    private static String nearby(FactKind kind, Set<String> declared) {
+        return kind == FactKind.VEHICLES ? " " + attributes(declared) : "";
+    }
+
+    private static String there(List<String> known, Set<String> declared) {
+        return "there are " + String.join(", ", known) + "; " + attributes(declared);
+    }
+
+    private static String attributes(Set<String> declared) {
+        return declared.isEmpty()
+                ? "no loaded campaign declares attributes"
+                : "attributes are " + String.join(", ", new TreeSet<>(declared));
     }
 
     private static void missing(Sheet sheet, Map<String, Integer> places, List<Problem> problems) {

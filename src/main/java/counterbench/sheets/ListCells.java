@@ -69,12 +69,4 @@ final class ListCells {
         }
         return text;
     }
-
-    /** Attributes and answers: {@code engine=big; transmission=manual}. */
-    static String attributes(Map<String, String> said) {
-        return new TreeMap<>(said)
-                .entrySet().stream()
-                        .map(a -> a.getKey() + "=" + a.getValue())
-                        .collect(Collectors.joining("; "));
-    }
 }

@@ -13,9 +13,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -73,17 +73,17 @@ public final class SheetFiles {
     /**
      * Reads a sheet's rows, without keeping any. Rows that say nothing are passed over.
      *
-     * @param isAttribute whether a heading of a list of vehicles is an attribute
+     * @param attributes the attributes that a list of vehicles may have as headings
      * @param zoneOf the time zone of the site that a row names; it is given null where the row
      *     names none
      * @throws Refused if the file is unusable or its headings are
      */
     public void read(
             Sheet sheet,
-            Predicate<String> isAttribute,
+            Set<String> attributes,
             Function<@Nullable String, ZoneId> zoneOf,
             Consumer<ParsedRow> rows) {
-        read(sheet, new FactRows(sheet, isAttribute, zoneOf, rows));
+        read(sheet, new FactRows(sheet, attributes, zoneOf, rows));
     }
 
     /** About how many rows sheets have together; 0 where that cannot be told of one of them. */

@@ -91,6 +91,27 @@ class HeadingsTest {
     }
 
     @Test
+    void an_attribute_is_known_in_any_letter_case() {
+        String sheet = "campaign,vin,CAB\nQM-26-014,0AB1,short\n";
+        FactRow row = Read.facts(Read.file(folder, "vehicles.csv", sheet)).get(0);
+        assertThat(row.text("attributes")).isEqualTo("Cab=short");
+    }
+
+    @Test
+    void a_misspelled_attribute_is_refused_with_the_near_one_and_all_there_are() {
+        assertThat(refusal("vehicles.csv", "campaign,vin,transmision,colour"))
+                .containsExactly(
+                        "vehicles.csv, heading \"transmision\": is no heading of vehicles and no"
+                                + " attribute that a campaign declares; did you mean transmission?"
+                                + " attributes are Cab, engine, transmission (columns of your own"
+                                + " begin with x-)",
+                        "vehicles.csv, heading \"colour\": is no heading of vehicles and no"
+                                + " attribute that a campaign declares; there are campaign, vin,"
+                                + " model, site; attributes are Cab, engine, transmission (columns"
+                                + " of your own begin with x-)");
+    }
+
+    @Test
     void an_answer_may_not_break_the_list() {
         String sheet = "campaign,vin,engine\nQM-26-014,0AB1,a;b\n";
         assertThat(Read.problems(Read.file(folder, "vehicles.csv", sheet)).get(0))

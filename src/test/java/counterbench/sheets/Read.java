@@ -12,6 +12,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /** Reads small sheets whole, for tests. Local times are those of Chicago. */
 public final class Read {
@@ -42,7 +43,7 @@ public final class Read {
         for (Sheet sheet : files.find(file)) {
             files.read(
                     sheet,
-                    List.of("transmission", "engine")::contains,
+                    Set.of("transmission", "engine", "Cab"),
                     site -> "EAST".equals(site) ? ZoneId.of("America/New_York") : CHICAGO,
                     rows::add);
         }

@@ -25,13 +25,16 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.function.IntConsumer;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
 
@@ -46,6 +49,8 @@ final class Attempt implements AutoCloseable {
     private final DSLContext sql;
     private final AllPosted posted;
     private final Packs packs;
+    private final Set<String> attributes;
+    private final Set<String> jobs = new HashSet<>();
     private final Map<String, Site> sites = new HashMap<>();
     private final Map<Integer, SiteIntake> intakes = new HashMap<>();
     private final Map<Integer, Stage> stages = new TreeMap<>();
@@ -71,6 +76,10 @@ final class Attempt implements AutoCloseable {
         List<Pack> all = new ArrayList<>(JooqPacks.all(sql, posted).all());
         all.addAll(extra.packs());
         this.packs = new Packs(all);
+        this.attributes =
+                all.stream()
+                        .flatMap(pack -> pack.attributes().keySet().stream())
+                        .collect(Collectors.toSet());
         JooqSites.all(sql).forEach(s -> sites.put(s.site(), s));
     }
 
@@ -138,11 +147,7 @@ final class Attempt implements AutoCloseable {
     }
 
     private void read(Sheet sheet, Consumer<ParsedRow> rows) {
-        files.read(sheet, this::isAttribute, this::zoneOf, rows);
-    }
-
-    private boolean isAttribute(String heading) {
-        return packs.all().stream().anyMatch(p -> p.attributes().containsKey(heading));
+        files.read(sheet, attributes, this::zoneOf, rows);
     }
 
     private ZoneId zoneOf(@Nullable String site) {
@@ -201,7 +206,7 @@ final class Attempt implements AutoCloseable {
                 site.no(),
                 no ->
                         new SiteIntake(
-                                new StoredNames(sql, site, posted, packs),
+                                new StoredNames(sql, site, posted, packs, jobs),
                                 new HeldFacts(sql, no, posted),
                                 request.asNew()));
     }

@@ -8,6 +8,7 @@ import counterbench.shared.Problem;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import org.jooq.DSLContext;
 
@@ -26,7 +27,8 @@ public final class CheckAct {
         AllPosted posted = new AllPosted(sql);
         SiteIntake intake =
                 new SiteIntake(
-                        new StoredNames(sql, site, posted, JooqPacks.all(sql, posted)),
+                        new StoredNames(
+                                sql, site, posted, JooqPacks.all(sql, posted), new HashSet<>()),
                         new HeldFacts(sql, site.no(), posted),
                         true);
         List<FactRow> taken = new ArrayList<>();

@@ -8,6 +8,7 @@ import counterbench.facts.Canonical;
 import counterbench.facts.Column;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
+import counterbench.intake.HeldRows;
 import counterbench.journal.store.AllPosted;
 import counterbench.journal.store.FactTable;
 import counterbench.journal.store.JobRange;
@@ -18,7 +19,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -134,8 +134,8 @@ final class HeldFacts {
         return new WithRef(row, !posted.counts(siteNo, batch, line));
     }
 
-    /** Gives every fact of a kind that imports recorded on a job, taken back or not. */
-    void importedOnJob(FactKind kind, String job, Consumer<FactRow> rows) {
+    /** Holds every fact of a kind that imports recorded on a job, taken back or not. */
+    void importedOnJob(FactKind kind, String job, HeldRows rows) {
         FactTable table = FactTable.of(kind);
         if (!isEmpty(table)) {
             JobRange.find(sql, siteNo, job)
@@ -143,21 +143,24 @@ final class HeldFacts {
         }
     }
 
-    /** Gives every fact of a kind that imports recorded at the site, taken back or not. */
-    void importedAtSite(FactKind kind, Consumer<FactRow> rows) {
+    /** Holds every fact of a kind that imports recorded at the site, taken back or not. */
+    void importedAtSite(FactKind kind, HeldRows rows) {
         FactTable table = FactTable.of(kind);
         if (!isEmpty(table)) {
             imported(table, table.siteNo().eq((short) siteNo), rows);
         }
     }
 
-    private void imported(FactTable table, Condition where, Consumer<FactRow> rows) {
+    private void imported(FactTable table, Condition where, HeldRows rows) {
         sql.selectFrom(table.table())
                 .where(where)
                 .forEach(
                         r -> {
                             if (importBatches.contains(r.get(table.batch()))) {
-                                rows.accept(table.row(r));
+                                boolean counts =
+                                        posted.counts(
+                                                siteNo, r.get(table.batch()), r.get(table.line()));
+                                rows.hold(table.row(r), counts);
                             }
                         });
     }

@@ -97,7 +97,7 @@ final class SiteIntake {
         }
         KeyedMerge.Outcome outcome = KeyedMerge.put(known, row);
         if (outcome instanceof KeyedMerge.Outcome.Differs differs) {
-            return differs(row, differs.heading(), differs.known());
+            return differs(row, differs);
         }
         if (outcome instanceof KeyedMerge.Outcome.Fills fills) {
             byKey.put(key, fills.merged());
@@ -107,12 +107,9 @@ final class SiteIntake {
         return new Judged.Known();
     }
 
-    private static Judged differs(FactRow row, String heading, String known) {
-        Complaints complaints = new Complaints(row);
-        complaints.of(
-                heading,
-                "differs from what is known: \"" + known + "\"",
-                "correct the cell; if the earlier row was wrong, reverse it first");
+    private Judged differs(FactRow row, KeyedMerge.Outcome.Differs differs) {
+        Complaints complaints = new Complaints(row, names.zone());
+        complaints.differs(differs.column(), differs.said(), differs.known());
         return new Judged.Refuse(complaints.all());
     }
 
@@ -130,7 +127,7 @@ final class SiteIntake {
         return judged;
     }
 
-    private static Judged sameRef(FactRow row, FactRow known, boolean reversed) {
+    private Judged sameRef(FactRow row, FactRow known, boolean reversed) {
         Optional<String> difference = HeldFacts.difference(known, row);
         if (difference.isEmpty()) {
             return new Judged.Known();
@@ -138,7 +135,7 @@ final class SiteIntake {
         if (reversed) {
             return new Judged.Take(row);
         }
-        Complaints complaints = new Complaints(row);
+        Complaints complaints = new Complaints(row, names.zone());
         complaints.of(
                 difference.get(),
                 "differs from the row that ref \"" + row.ref() + "\" was recorded with",
@@ -154,7 +151,7 @@ final class SiteIntake {
         if (outcome == HeldRows.Outcome.NEW || asNew) {
             return new Judged.Take(row);
         }
-        Complaints complaints = new Complaints(row);
+        Complaints complaints = new Complaints(row, names.zone());
         complaints.ofRow(
                 "a row that differs only in its optional cells was imported before",
                 "if it corrects that row, reverse that one first; if both are true, import with"
@@ -169,9 +166,9 @@ final class SiteIntake {
         String job = jobOf(row);
         if (done.add(job)) {
             if (job.isEmpty()) {
-                held.importedAtSite(kind, rows::hold);
+                held.importedAtSite(kind, rows);
             } else {
-                held.importedOnJob(kind, job, rows::hold);
+                held.importedOnJob(kind, job, rows);
             }
         }
         return rows;

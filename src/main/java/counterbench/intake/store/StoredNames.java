@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
@@ -11,10 +12,15 @@ import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
+import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.intake.Names;
 import counterbench.journal.store.AllPosted;
+import counterbench.journal.store.FactTable;
+import counterbench.journal.store.JobRange;
+import counterbench.people.store.JooqSites;
 import counterbench.shared.Site;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -22,14 +28,20 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jooq.DSLContext;
+import org.jooq.Record2;
+import org.jooq.Record3;
 
 /** Names that the store holds, and those that the import has brought so far. */
 final class StoredNames implements Names {
+    private static final String REMOVED = "removed";
+
     private final DSLContext sql;
     private final Site site;
     private final AllPosted posted;
     private final Packs packs;
+    private final Set<String> jobsOfImport;
     private final boolean isNewSite;
     private final Set<String> parts = new HashSet<>();
     private final Set<String> people = new HashSet<>();
@@ -37,11 +49,16 @@ final class StoredNames implements Names {
     private final Map<String, Optional<String>> jobOfCore = new HashMap<>();
     private final Map<String, Set<String>> coresOfJob = new HashMap<>();
 
-    StoredNames(DSLContext sql, Site site, AllPosted posted, Packs packs) {
+    /**
+     * @param jobsOfImport the jobs that the import has brought so far, of whatever site; added to
+     */
+    StoredNames(
+            DSLContext sql, Site site, AllPosted posted, Packs packs, Set<String> jobsOfImport) {
         this.sql = sql;
         this.site = site;
         this.posted = posted;
         this.packs = packs;
+        this.jobsOfImport = jobsOfImport;
         // A site without jobs has no names to look up; its first import brings all of them.
         this.isNewSite = !sql.fetchExists(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no()));
         packs.all().forEach(this::addParts);
@@ -75,10 +92,7 @@ final class StoredNames implements Names {
         switch (row.kind()) {
             case PEOPLE -> people.add(Objects.requireNonNull(row.text("name")));
             case PARTS_LIST -> parts.add(Objects.requireNonNull(row.text("part")));
-            case JOBS ->
-                    campaignOfJob.put(
-                            Objects.requireNonNull(row.text("job")),
-                            Optional.of(Objects.requireNonNull(row.text("campaign")).intern()));
+            case JOBS -> bringJob(row);
             case CORES -> bringCore(row);
             default -> {
                 // No other kind brings names that rows are held to.
@@ -86,10 +100,16 @@ final class StoredNames implements Names {
         }
     }
 
+    private void bringJob(FactRow row) {
+        String job = Objects.requireNonNull(row.text("job"));
+        campaignOfJob.put(job, Optional.of(Objects.requireNonNull(row.text("campaign")).intern()));
+        jobsOfImport.add(job);
+    }
+
     private void bringCore(FactRow row) {
         String job = row.text("job");
         String core = Objects.requireNonNull(row.text("core"));
-        if ("removed".equals(row.text("event")) && job != null && jobOfCore(core).isEmpty()) {
+        if (REMOVED.equals(row.text("event")) && job != null && jobOfCore(core).isEmpty()) {
             jobOfCore.put(core, Optional.of(job));
             coresOfJob.computeIfAbsent(job, this::storedCores).add(core);
         }
@@ -139,13 +159,29 @@ final class StoredNames implements Names {
         if (isNewSite) {
             return Optional.empty();
         }
-        return sql.select(JOB_NAME.JOB)
+        return sql.select(JOB_NAME.JOB, JOB_NAME.JOB_NO)
                 .from(CORE_TAG)
                 .join(JOB_NAME)
                 .on(JOB_NAME.SITE_NO.eq(CORE_TAG.SITE_NO), JOB_NAME.JOB_NO.eq(CORE_TAG.JOB_NO))
                 .where(CORE_TAG.SITE_NO.eq((short) site.no()), CORE_TAG.CORE.eq(core))
-                .fetchOptional(JOB_NAME.JOB)
+                .fetchOptional()
+                .filter(r -> removedOn(r.value2()).contains(core))
+                .map(Record2::value1)
                 .filter(job -> campaignOf(job).isPresent());
+    }
+
+    /** The cores of a job whose removal was not taken back. */
+    private Set<String> removedOn(int jobNo) {
+        FactTable table = FactTable.of(FactKind.CORES);
+        return sql
+                .select(CORES_FACT.BATCH, CORES_FACT.LINE, CORES_FACT.CORE)
+                .from(CORES_FACT)
+                .where(new JobRange(site.no(), jobNo).contains(table), CORES_FACT.EVENT.eq(REMOVED))
+                .fetch()
+                .stream()
+                .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
+                .map(Record3::value3)
+                .collect(Collectors.toSet());
     }
 
     @Override
@@ -157,15 +193,31 @@ final class StoredNames implements Names {
         if (isNewSite) {
             return new HashSet<>();
         }
-        return new HashSet<>(
-                sql.select(CORE_TAG.CORE)
-                        .from(CORE_TAG)
-                        .join(JOB_NAME)
-                        .on(
-                                JOB_NAME.SITE_NO.eq(CORE_TAG.SITE_NO),
-                                JOB_NAME.JOB_NO.eq(CORE_TAG.JOB_NO))
-                        .where(JOB_NAME.SITE_NO.eq((short) site.no()), JOB_NAME.JOB.eq(job))
-                        .fetch(CORE_TAG.CORE));
+        return JobRange.find(sql, site.no(), job)
+                .map(range -> removedOn(range.jobNo()))
+                .orElseGet(HashSet::new);
+    }
+
+    @Override
+    public boolean isJobAnywhere(String job) {
+        return campaignOf(job).isPresent()
+                || jobsOfImport.contains(job)
+                || sql
+                        .select(JOBS_FACT.SITE_NO, JOBS_FACT.BATCH, JOBS_FACT.LINE)
+                        .from(JOBS_FACT)
+                        .where(JOBS_FACT.SITE_NO.in(siteNos()), JOBS_FACT.JOB.eq(job))
+                        .fetch()
+                        .stream()
+                        .anyMatch(r -> posted.counts(r.value1(), r.value2(), r.value3()));
+    }
+
+    private List<Short> siteNos() {
+        return JooqSites.all(sql).stream().map(s -> (short) s.no()).toList();
+    }
+
+    @Override
+    public ZoneId zone() {
+        return site.zone();
     }
 
     @Override

@@ -3,6 +3,7 @@ package counterbench.job.rules;
 import counterbench.job.Requirement;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Rule;
+import counterbench.shared.Quantity;
 
 /**
  * A single-use part is on the vehicle that was there before. Whether the campaign requires it of
@@ -23,9 +24,24 @@ public final class ReusedHardware extends HardwareJudge {
 
     private void judge(HardwareFacts facts, Requirement required, Findings findings) {
         String part = required.part();
+        Quantity old = facts.onVehicle().refittedOld(part);
         String message =
-                "%s serves once, but an old one is on the vehicle (%s)"
-                        .formatted(required.named(), there(facts, part));
+                "%s %s %s new, %s %s refitted"
+                        .formatted(
+                                share(facts, required),
+                                required.named(),
+                                Quantity.ONE.equals(required.required()) ? "is" : "are",
+                                amount(facts, part, old),
+                                Quantity.ONE.equals(old) ? "was" : "were");
         find(facts, findings, part, message, tally(facts, part));
+    }
+
+    /** How much is new, of how much where that can be told: {@code 3 of 4}. */
+    private static String share(HardwareFacts facts, Requirement required) {
+        String part = required.part();
+        String fresh = amount(facts, part, facts.onVehicle().fittedNew(part));
+        return required.applies()
+                ? fresh + " of " + amount(facts, part, required.required())
+                : fresh;
     }
 }

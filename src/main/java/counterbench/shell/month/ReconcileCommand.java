@@ -6,12 +6,12 @@ import counterbench.journal.Seal;
 import counterbench.month.MonthAccount;
 import counterbench.month.store.MonthFindings;
 import counterbench.month.store.ReconcileMonth;
-import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
 import counterbench.shared.WrittenTime;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
+import counterbench.shell.KnownEntry;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
@@ -36,8 +36,6 @@ public final class ReconcileCommand extends BaseCommand {
                     .asRequired();
     private static final Option<WrittenTime> AS_OF =
             Option.of("as-of", "TIME", Readings.TIME, "as of when; now unless said");
-    private static final Option<Long> KNOWN =
-            Option.of("known", "ENTRY", Readings.WHOLE_NUMBER, "as if that entry were the newest");
     private static final Option<Boolean> STRICT =
             Option.flag("strict", "end with 3 if a job or a count is one to look at");
 
@@ -51,7 +49,7 @@ public final class ReconcileCommand extends BaseCommand {
                                 CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
                                 MONTH,
                                 AS_OF,
-                                KNOWN,
+                                KnownEntry.OPTION,
                                 STRICT,
                                 Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
@@ -80,7 +78,7 @@ public final class ReconcileCommand extends BaseCommand {
 
     private MonthAccount account(Invocation in, Site site) {
         Optional<Seal> seal = new MonthFindings(store.get(), site).sealed().of(in.get(MONTH));
-        if (seal.isPresent() && !in.has(AS_OF) && !in.has(KNOWN)) {
+        if (seal.isPresent() && !in.has(AS_OF) && !in.has(KnownEntry.OPTION)) {
             return new ReconcileMonth(store.get())
                     .run(
                             site,
@@ -95,7 +93,7 @@ public final class ReconcileCommand extends BaseCommand {
                         site,
                         in.get(MONTH),
                         asOf,
-                        in.find(KNOWN).orElse(ReviewSite.NEWEST),
+                        KnownEntry.of(in, store.get(), site),
                         ReadJobs.shown(in, site));
     }
 }

@@ -9,7 +9,6 @@ import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.JobSubjects;
-import counterbench.review.store.ReviewSite;
 import counterbench.shared.Progress;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
@@ -17,6 +16,7 @@ import counterbench.shared.WrittenTime;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
+import counterbench.shell.KnownEntry;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Options;
@@ -39,8 +39,6 @@ import java.util.function.Supplier;
 public final class ReviewCommand extends BaseCommand {
     private static final Option<WrittenTime> AS_OF =
             Option.of("as-of", "TIME", Readings.TIME, "as of when; now unless said");
-    private static final Option<Long> KNOWN =
-            Option.of("known", "ENTRY", Readings.WHOLE_NUMBER, "as if that entry were the newest");
     private static final Option<String> CAMPAIGN =
             Option.of("campaign", "CAMPAIGN", Readings.TEXT, "only this campaign's findings");
     private static final Option<String> JOB =
@@ -64,7 +62,7 @@ public final class ReviewCommand extends BaseCommand {
     public ReviewCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("review", Group.MONTH, "Show what is not as it should be")
-                        .takes(AS_OF, KNOWN)
+                        .takes(AS_OF, KnownEntry.OPTION)
                         .takes(
                                 CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
                                 JOB.completedBy(new LiveNames(store).jobs()))
@@ -88,7 +86,7 @@ public final class ReviewCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         List<Site> reviewed = sites.named(in);
-        if (in.has(KNOWN) && reviewed.size() > 1) {
+        if (in.has(KnownEntry.OPTION) && reviewed.size() > 1) {
             throw in.wrong("--known needs --site: every site counts its own entries");
         }
         ReviewFilter filter = filter(in, reviewed);
@@ -105,14 +103,14 @@ public final class ReviewCommand extends BaseCommand {
     private List<StatedFinding> review(Invocation in, Site site) {
         FindingBook book = new FindingBook(store.get());
         LongConsumer progress = judged(in, "judging jobs of " + site.site());
-        if (!in.has(AS_OF) && !in.has(KNOWN)) {
+        if (!in.has(AS_OF) && !in.has(KnownEntry.OPTION)) {
             if (in.has(MONTH)) {
                 return new MonthFindings(store.get(), site).of(in.get(MONTH), in.now(), progress);
             }
             return book.now(site, in.now(), progress);
         }
         Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
-        return book.asOf(site, asOf, in.find(KNOWN).orElse(ReviewSite.NEWEST), progress);
+        return book.asOf(site, asOf, KnownEntry.of(in, store.get(), site), progress);
     }
 
     /** Turns the number of jobs judged so far into steps of progress. */
@@ -133,7 +131,7 @@ public final class ReviewCommand extends BaseCommand {
                 campaign,
                 in.all(RULE),
                 in.all(SEVERITY),
-                in.has(AS_OF) || in.has(KNOWN) ? in.find(MONTH) : Optional.empty(),
+                in.has(AS_OF) || in.has(KnownEntry.OPTION) ? in.find(MONTH) : Optional.empty(),
                 in.find(STATE),
                 in.find(JOB).map(job -> subjects(job, reviewed)));
     }

@@ -20,7 +20,8 @@ class ReusedHardwareTest {
         assertThat(findings).hasSize(1);
         assertThat(findings.get(0).rule()).isEqualTo(Rule.REUSED_HARDWARE);
         assertThat(findings.get(0).subject().part()).isEqualTo("QM-4473");
-        assertThat(findings.get(0).message()).contains("J-118", "QM-4473", "3 new, 1 refitted");
+        assertThat(findings.get(0).message())
+                .isEqualTo("job J-118: 3 of 4 QM-4473 are new, 1 was refitted");
         assertThat(findings.get(0).evidence()).isEqualTo("new 3, refitted 1");
     }
 

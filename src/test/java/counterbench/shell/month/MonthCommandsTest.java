@@ -93,6 +93,12 @@ class MonthCommandsTest {
     }
 
     @Test
+    void an_entry_that_there_is_not_is_refused() {
+        assertThat(type(RECONCILE + "HB-0417 --known 999").err())
+                .contains("--known \"999\": site NORTH ends with entry ");
+    }
+
+    @Test
     void nothing_is_known_before_the_first_entry() {
         String out = type(RECONCILE + "HB-0417 --known 1 --format csv").out();
         assertThat(out.lines().filter(line -> line.startsWith("consumption")))

@@ -120,7 +120,7 @@ class FindingCommandsTest {
                 .startsWith(
                         """
                         finding F-7V1TR3G35S, stop
-                        job N-107: Seal ring 16 mm HB-3013 serves once, but an old one is on the vehicle (2 new, 1 refitted)
+                        job N-107: 2 of 3 Seal ring 16 mm HB-3013 are new, 1 was refitted
                         rule      reused-hardware: a single-use part was refitted
                         subject   job N-107, part HB-3013
                         site      NORTH

@@ -38,8 +38,8 @@ class ReviewCommandTest {
                 .isEqualTo(
                         """
                         finding       severity  rule             subject                  message
-                        ------------  --------  ---------------  -----------------------  ----------------------------------------------------------------------------------------------------
-                        F-7V1TR3G35S  stop      reused-hardware  job N-107, part HB-3013  job N-107: Seal ring 16 mm HB-3013 serves once, but an old one is on the vehicle (2 new, 1 refitted)
+                        ------------  --------  ---------------  -----------------------  ------------------------------------------------------------------
+                        F-7V1TR3G35S  stop      reused-hardware  job N-107, part HB-3013  job N-107: 2 of 3 Seal ring 16 mm HB-3013 are new, 1 was refitted
                         F-Z9T4XPWS9Y  fix       left-on-bench    job N-107, part HB-3013  job N-107: 1 of Seal ring 16 mm HB-3013 still on its bench account
                         """);
         assertThat(output.messages()).containsExactly("2 findings, open: 1 stop, 1 fix, 0 note");
@@ -85,6 +85,10 @@ class ReviewCommandTest {
         assertThat(larkmere.shell().line("review --as-of 2026-01-01T00:00Z").messages())
                 .containsExactly("no findings");
         assertThat(review("--site SOUTH --known 0").messages()).containsExactly("no findings");
+        assertThat(review("--site SOUTH --known 999").messages())
+                .singleElement()
+                .asString()
+                .startsWith("--known \"999\": site SOUTH ends with entry ");
         assertThat(review("--known 1").err())
                 .contains("--known needs --site: every site counts its own entries");
     }
