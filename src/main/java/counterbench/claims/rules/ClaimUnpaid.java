@@ -11,7 +11,7 @@ import java.time.LocalDate;
 /**
  * The claim was submitted longer ago than the site's patience and no credit, core credits apart,
  * has come for it. Patience is over when the day so many days after submission ends, at midnight of
- * the site. Nobody waits for the credit of a claim that is withdrawn or denied.
+ * the site. A claim that was withdrawn or denied since has not been paid either, and says so.
  */
 public final class ClaimUnpaid implements Judge<ClaimFacts> {
     @Override
@@ -22,7 +22,7 @@ public final class ClaimUnpaid implements Judge<ClaimFacts> {
     @Override
     public void judge(ClaimFacts facts, Findings findings) {
         Claim claim = facts.claim();
-        if (!facts.payments().isEmpty() || !facts.stands(claim)) {
+        if (!facts.payments().isEmpty()) {
             return;
         }
         LocalDate last = claim.submittedOn().plusDays(facts.site().patience().creditDays());
@@ -36,6 +36,5 @@ public final class ClaimUnpaid implements Judge<ClaimFacts> {
                         rule(),
                         "submitted on " + claim.submittedOn() + ", no credit by " + last,
                         "submitted on " + claim.submittedOn() + ", patience until " + last));
-        claim.fallsOn().ifPresent(day -> findings.changesAt(facts.site().startOf(day)));
     }
 }
