@@ -113,6 +113,20 @@ public record CoreHistory(
                 .sum();
     }
 
+    /** What had happened to it by a time; empty if nothing had. */
+    public Optional<CoreHistory> until(Instant at) {
+        List<CoreEvent> earlier = events.stream().filter(e -> !e.at().isAfter(at)).toList();
+        return earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new CoreHistory(
+                                core,
+                                earlier,
+                                acknowledgements.stream()
+                                        .filter(row -> !row.at().isAfter(at))
+                                        .toList()));
+    }
+
     /** The same with one fact more. */
     public CoreHistory with(CoreEvent event) {
         List<CoreEvent> more = new ArrayList<>(events);

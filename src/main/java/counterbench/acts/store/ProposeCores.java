@@ -4,6 +4,7 @@ import counterbench.acts.Named;
 import counterbench.acts.ShipmentState;
 import counterbench.acts.rack.BoardLine;
 import counterbench.acts.rack.Proposal;
+import counterbench.cores.Whereabouts;
 import counterbench.db.Store;
 import counterbench.review.store.FindingBook;
 import counterbench.shared.Site;
@@ -30,6 +31,14 @@ public final class ProposeCores {
         List<BoardLine> board =
                 new ReadRack(store, site, now)
                         .undecided(new FindingBook(store).now(site, now, progress), jobs -> {});
-        return Proposal.of(board, to, site.shipmentLimit());
+        return Proposal.of(board, to, yardOf(to, site), site.shipmentLimit());
+    }
+
+    /** Where the cores on it lie; the site's own yard while it is empty. */
+    private static String yardOf(ShipmentState shipment, Site site) {
+        return shipment.cores().stream()
+                .map(core -> Whereabouts.of(core.core(), site.site()).site())
+                .findFirst()
+                .orElse(site.site());
     }
 }

@@ -102,13 +102,6 @@ public final class ShipmentAddCommand extends ActCommand {
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
-        String tags =
-                recorded.facts().stream()
-                        .map(row -> row.text("core"))
-                        .collect(Collectors.joining(", "));
-        return (recorded.facts().size() == 1 ? "core " : "cores ")
-                + tags
-                + " on shipment "
-                + in.get(RackOptions.SHIPMENT);
+        return CoresTold.of(recorded) + " on shipment " + in.get(RackOptions.SHIPMENT);
     }
 }

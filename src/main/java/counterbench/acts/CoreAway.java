@@ -1,0 +1,33 @@
+package counterbench.acts;
+
+import counterbench.cores.Whereabouts;
+import counterbench.shared.Site;
+import java.util.Comparator;
+import java.util.Objects;
+
+/**
+ * A core that lies in another yard than that of its own site, or is on the way between two.
+ *
+ * @param owner the site that removed it, which keeps its book
+ */
+public record CoreAway(Site owner, CoreCase core, Whereabouts where) {
+    /** By tag, then by owner; total. */
+    public static final Comparator<CoreAway> BY_TAG =
+            Comparator.comparing(CoreAway::tag).thenComparing(away -> away.owner().site());
+
+    public CoreAway {
+        Objects.requireNonNull(owner, "owner");
+        Objects.requireNonNull(core, "core");
+        Objects.requireNonNull(where, "where");
+    }
+
+    /** Its tag, which may be one of another site's core, too. */
+    public String tag() {
+        return core.core().core();
+    }
+
+    /** Whether it is another site's. */
+    public boolean isStrangeTo(Site site) {
+        return !owner.site().equals(site.site());
+    }
+}
