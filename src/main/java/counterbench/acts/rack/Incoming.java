@@ -9,11 +9,13 @@ import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -22,10 +24,15 @@ import org.jspecify.annotations.Nullable;
  * of that tag on the way there.
  *
  * @param here the site in whose yard they arrive
- * @param then cores away from their own yard at the time of the arrival
+ * @param then the cores of those tags where they were at the time of the arrival, of all sites
  * @param latest the same by all that is known
+ * @param away all cores that are away from their own yard; asked only where a tag is not known
  */
-public record Incoming(Site here, List<CoreAway> then, List<CoreAway> latest) {
+public record Incoming(
+        Site here,
+        List<CoreAway> then,
+        List<CoreAway> latest,
+        Supplier<? extends Collection<CoreAway>> away) {
     public Incoming {
         then = List.copyOf(then);
         latest = List.copyOf(latest);
@@ -88,7 +95,11 @@ public record Incoming(Site here, List<CoreAway> then, List<CoreAway> latest) {
             return new Problem(
                     asked,
                     "it is a core of site " + away.owner().site() + ", and " + sent(away.where()),
-                    "leave --of and --from out, or name those");
+                    "say --of "
+                            + away.owner().site()
+                            + " --from "
+                            + away.where().from()
+                            + ", or leave both out");
         }
         return coming(latest, tag).stream()
                 .findFirst()
@@ -108,14 +119,22 @@ public record Incoming(Site here, List<CoreAway> then, List<CoreAway> latest) {
     }
 
     private Optional<CoreAway> elsewhere(String tag) {
-        return latest.stream().filter(away -> away.tag().equals(tag)).findFirst();
+        return latest.stream()
+                .filter(core -> core.tag().equals(tag))
+                .min(Comparator.comparing(core -> !core.isStrangeTo(here)));
     }
 
     private Problem elsewhere(String asked, CoreAway away) {
         Whereabouts where = away.where();
-        boolean lies = where.isIn(Place.IN_YARD, here.site());
         String since = " since " + here.wallTime(where.since());
-        if (lies) {
+        if (where.isGone()) {
+            return new Problem(
+                    asked,
+                    "it left for the return centre at " + here.wallTime(where.since()),
+                    "if they sent it back, have its site send it here: core send --site "
+                            + away.owner().site());
+        }
+        if (where.isIn(Place.IN_YARD, here.site())) {
             return new Problem(asked, "it lies here" + since, "nothing is left to do");
         }
         return where.isOnTheWay()
@@ -140,8 +159,8 @@ public record Incoming(Site here, List<CoreAway> then, List<CoreAway> latest) {
 
     private Problem notSent(String asked, String tag) {
         TreeSet<String> tags =
-                latest.stream()
-                        .filter(away -> away.where().isIn(Place.ON_THE_WAY, here.site()))
+                away.get().stream()
+                        .filter(core -> core.where().isIn(Place.ON_THE_WAY, here.site()))
                         .map(CoreAway::tag)
                         .collect(Collectors.toCollection(TreeSet::new));
         return new Problem(
@@ -149,6 +168,6 @@ public record Incoming(Site here, List<CoreAway> then, List<CoreAway> latest) {
                 "no site of the store has sent it here",
                 NearMatch.of(tag, tags)
                         .map(near -> "did you mean " + near + "?")
-                        .orElse("have it sent first: core send " + tag + " --to " + here.site()));
+                        .orElse("have the site whose core it is send it first: core send " + tag));
     }
 }

@@ -4,10 +4,8 @@ import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 
 import counterbench.acts.CoreAway;
-import counterbench.acts.CoreCase;
 import counterbench.acts.Named;
 import counterbench.cores.CoreEvent.Kind;
-import counterbench.cores.Whereabouts;
 import counterbench.db.OneByOne;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
@@ -18,6 +16,7 @@ import counterbench.people.store.StaffBook;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,24 +50,28 @@ public final class ReadCoresAway {
         for (Site owner : new StaffBook(store).sites()) {
             Set<String> tags = store.read(sql -> travelling(sql, owner, time));
             if (!tags.isEmpty()) {
-                found.addAll(of(owner, tags, time));
+                of(owner, tags, time).stream().filter(CoreAway::isAway).forEach(found::add);
             }
         }
         found.sort(CoreAway.BY_TAG);
         return found;
     }
 
+    /** Cores of these tags of all sites, wherever they were at a time. */
+    List<CoreAway> wherever(Collection<String> tags, Instant time) {
+        return new StaffBook(store)
+                .sites().stream()
+                        .flatMap(owner -> of(owner, new TreeSet<>(tags), time).stream())
+                        .toList();
+    }
+
     private List<CoreAway> of(Site owner, Set<String> tags, Instant time) {
-        List<CoreAway> found = new ArrayList<>();
         Named named = Named.NOTHING.withCores(tags);
-        for (CoreCase core : new ReadSituation(store).run(owner, time, named).cores()) {
-            Whereabouts where = Whereabouts.of(core.core(), owner.site());
-            boolean atHome = where.isIn(Whereabouts.Place.IN_YARD, owner.site());
-            if (!where.isGone() && !atHome && tags.contains(core.core().core())) {
-                found.add(new CoreAway(owner, core, where));
-            }
-        }
-        return found;
+        return new ReadSituation(store)
+                .run(owner, time, named).cores().stream()
+                        .filter(core -> tags.contains(core.core().core()))
+                        .map(core -> CoreAway.of(owner, core))
+                        .toList();
     }
 
     /** Tags of cores that were moved last to somewhere else, and not shipped since. */

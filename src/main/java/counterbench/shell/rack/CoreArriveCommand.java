@@ -48,11 +48,12 @@ public final class CoreArriveCommand extends RecordingCommand {
 
     @Override
     protected List<AtSite> acts(Invocation in, Site site, Stamp stamp) {
+        List<String> tags = in.all(RackOptions.TAGS);
         Map<Site, List<String>> byOwner =
                 new ReadIncoming(store.get())
-                        .at(site, stamp.at(), in.now())
+                        .of(site, tags, stamp.at(), in.now())
                         .byOwner(
-                                in.all(RackOptions.TAGS),
+                                tags,
                                 in.find(OF).orElse(null),
                                 in.find(FROM).orElse(null));
         return byOwner.entrySet().stream()
