@@ -24,7 +24,7 @@ public record CoreAway(Site owner, CoreCase core, Whereabouts where) {
 
     /** Where a core of a site is by all that is told of it. */
     public static CoreAway of(Site owner, CoreCase core) {
-        return new CoreAway(owner, core, Whereabouts.of(core.core(), owner.site()));
+        return new CoreAway(owner, core, core.where());
     }
 
     /** Whether it lies in another yard than its own, or is on the way between two. */

@@ -30,7 +30,8 @@ public record Whereabouts(Place place, String site, @Nullable String from, Insta
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(since, "since");
         if ((place == Place.ON_THE_WAY) != (from != null)) {
-            throw new IllegalArgumentException("what is on the way comes from a yard, else nothing");
+            throw new IllegalArgumentException(
+                    "what is on the way comes from a yard, else nothing");
         }
     }
 
@@ -103,6 +104,15 @@ public record Whereabouts(Place place, String site, @Nullable String from, Insta
     /** Whether it left for the return centre. */
     public boolean isGone() {
         return place == Place.GONE;
+    }
+
+    /** What to say of it behind its state, where it is not in the yard of its own site. */
+    public String besides(String home) {
+        return switch (place) {
+            case IN_YARD -> site.equals(home) ? "" : ", at " + site;
+            case ON_THE_WAY -> ", to " + site;
+            case GONE -> "";
+        };
     }
 
     /** Whether it lies in a yard, or is on the way to one. */

@@ -36,8 +36,7 @@ final class CoreCheck {
     private static void checkSite(FactRow row, String event, Complaints complaints) {
         boolean travels = event.equals("sent") || event.equals("arrived");
         if (!travels && row.text("other_site") != null) {
-            complaints.of(
-                    "other_site", "belongs to sent and arrived rows only", "leave it empty");
+            complaints.of("other_site", "belongs to sent and arrived rows only", "leave it empty");
         }
     }
 

@@ -136,8 +136,7 @@ class WhereaboutsTest {
         assertState(story, CoreState.IN_TRANSIT, "2026-03-06T09:00");
         story.moved(ARRIVED, "SOUTH", "2026-03-07T09:00");
         assertState(story, CoreState.ON_SHIPMENT, "2026-03-05T11:00");
-        story.moved(SENT, "NORTH", "2026-03-08T09:00")
-                .shipment(SHIPPED, "S-1", "2026-03-07T12:00");
+        story.moved(SENT, "NORTH", "2026-03-08T09:00").shipment(SHIPPED, "S-1", "2026-03-07T12:00");
         assertState(story, CoreState.SHIPPED, "2026-03-07T12:00");
     }
 

@@ -104,7 +104,7 @@ public record BoardLine(
         CoreStatus status = CoreStatus.of(history, creditedAt);
         @Nullable CoreTerms terms = core.terms().orElse(null);
         CoreFacts facts = new CoreFacts(site, history, core.job().job(), terms, List.of(), now);
-        Whereabouts where = Whereabouts.of(history, site.site());
+        Whereabouts where = core.where();
         boolean drains = status.state() == CoreState.DRAINING;
         return new BoardLine(
                 history.core(),

@@ -74,10 +74,7 @@ record Handled(Site site, CoreCase core, Stamp stamp) {
                         + (still ? " since " : ", sent at ")
                         + site.wallTime(then.since()),
                 still
-                        ? "take it in there first: core arrive "
-                                + tag()
-                                + " --site "
-                                + then.site()
+                        ? "take it in there first: core arrive " + tag() + " --site " + then.site()
                         : "say when it happened with --at");
     }
 

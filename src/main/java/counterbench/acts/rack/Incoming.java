@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Finds out whose cores those are that arrive in a yard: the tag tells, unless two sites have a core
- * of that tag on the way there.
+ * Finds out whose cores those are that arrive in a yard: the tag tells, unless two sites have a
+ * core of that tag on the way there.
  *
  * @param here the site in whose yard they arrive
  * @param then the cores of those tags where they were at the time of the arrival, of all sites

@@ -13,7 +13,12 @@ final class NamedTwice {
                 .filter(i -> tags.indexOf(tags.get(i)) < i)
                 .mapToObj(tags::get)
                 .distinct()
-                .map(tag -> new Problem("core \"" + tag + "\"", "it is named twice", "name it once"))
+                .map(
+                        tag ->
+                                new Problem(
+                                        "core \"" + tag + "\"",
+                                        "it is named twice",
+                                        "name it once"))
                 .toList();
     }
 }

@@ -49,7 +49,10 @@ public record Strangers(Site here, List<CoreAway> away) {
     }
 
     private static String line(
-            String begin, Collection<CoreAway> cores, Function<CoreAway, String> words, String end) {
+            String begin,
+            Collection<CoreAway> cores,
+            Function<CoreAway, String> words,
+            String end) {
         return cores.isEmpty()
                 ? ""
                 : cores.stream().map(words).collect(Collectors.joining(", ", begin, end));

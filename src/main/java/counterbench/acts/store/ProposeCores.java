@@ -4,7 +4,6 @@ import counterbench.acts.Named;
 import counterbench.acts.ShipmentState;
 import counterbench.acts.rack.BoardLine;
 import counterbench.acts.rack.Proposal;
-import counterbench.cores.Whereabouts;
 import counterbench.db.Store;
 import counterbench.review.store.FindingBook;
 import counterbench.shared.Site;
@@ -37,7 +36,7 @@ public final class ProposeCores {
     /** Where the cores on it lie; the site's own yard while it is empty. */
     private static String yardOf(ShipmentState shipment, Site site) {
         return shipment.cores().stream()
-                .map(core -> Whereabouts.of(core.core(), site.site()).site())
+                .map(core -> core.where().site())
                 .findFirst()
                 .orElse(site.site());
     }

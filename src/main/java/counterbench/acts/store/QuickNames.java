@@ -162,7 +162,9 @@ public final class QuickNames {
         Condition here =
                 site.map(CORES_FACT.OTHER_SITE::eq).orElse(CORES_FACT.OTHER_SITE.isNotNull());
         return names(
-                CORES_FACT, CORES_FACT.CORE, CORES_FACT.EVENT.eq(CoreEvent.Kind.SENT.word()).and(here));
+                CORES_FACT,
+                CORES_FACT.CORE,
+                CORES_FACT.EVENT.eq(CoreEvent.Kind.SENT.word()).and(here));
     }
 
     /** Tags of cores of the newest jobs whose drain has begun and not ended since. */

@@ -92,9 +92,7 @@ public final class ReadCoresAway {
             DSLContext sql, AllPosted posted, Site owner, Instant time) {
         Map<String, Moved> last = new HashMap<>();
         sql.selectFrom(CORES_FACT)
-                .where(
-                        CORES_FACT.OTHER_SITE.isNotNull(),
-                        CORES_FACT.SITE_NO.eq((short) owner.no()))
+                .where(CORES_FACT.OTHER_SITE.isNotNull(), CORES_FACT.SITE_NO.eq((short) owner.no()))
                 .orderBy(CORES_FACT.AT, CORES_FACT.BATCH, CORES_FACT.LINE)
                 .forEach(
                         r -> {
@@ -103,17 +101,14 @@ public final class ReadCoresAway {
                                 boolean home =
                                         r.getEvent().equals(Kind.ARRIVED.word())
                                                 && r.getOtherSite().equals(owner.site());
-                                last.merge(
-                                        r.getCore(), new Moved(r.getAt(), home), Moved::then);
+                                last.merge(r.getCore(), new Moved(r.getAt(), home), Moved::then);
                             }
                         });
         return last;
     }
 
-    private static List<Instant> shipped(
-            DSLContext sql, AllPosted posted, Site owner, String tag) {
-        Condition named =
-                CORES_FACT.CORE.eq(tag).and(CORES_FACT.EVENT.eq(Kind.SHIPPED.word()));
+    private static List<Instant> shipped(DSLContext sql, AllPosted posted, Site owner, String tag) {
+        Condition named = CORES_FACT.CORE.eq(tag).and(CORES_FACT.EVENT.eq(Kind.SHIPPED.word()));
         FactTable table = FactTable.of(FactKind.CORES);
         return OneByOne.fetch(
                 sql.select(CORE_TAG.JOB_NO)
@@ -126,10 +121,7 @@ public final class ReadCoresAway {
                                 .where(new JobRange(owner.no(), job).contains(table).and(named))
                                 .fetch()
                                 .stream()
-                                .filter(
-                                        r ->
-                                                posted.counts(
-                                                        owner.no(), r.getBatch(), r.getLine()))
+                                .filter(r -> posted.counts(owner.no(), r.getBatch(), r.getLine()))
                                 .map(r -> r.getAt())
                                 .toList());
     }

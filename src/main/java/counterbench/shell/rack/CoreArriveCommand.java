@@ -52,10 +52,7 @@ public final class CoreArriveCommand extends RecordingCommand {
         Map<Site, List<String>> byOwner =
                 new ReadIncoming(store.get())
                         .of(site, tags, stamp.at(), in.now())
-                        .byOwner(
-                                tags,
-                                in.find(OF).orElse(null),
-                                in.find(FROM).orElse(null));
+                        .byOwner(tags, in.find(OF).orElse(null), in.find(FROM).orElse(null));
         return byOwner.entrySet().stream()
                 .map(e -> new AtSite(e.getKey(), new ArriveCores(e.getValue(), site.site(), stamp)))
                 .toList();

@@ -27,9 +27,7 @@ public final class CoreSendCommand extends ActCommand {
 
     private static Manual manual(LiveNames names) {
         return Manual.of("core send", Group.CORE_RACK, "Send cores to another site's yard")
-                .takes(
-                        RackOptions.TAGS.completedBy(names.cores()),
-                        TO.completedBy(names.sites()))
+                .takes(RackOptions.TAGS.completedBy(names.cores()), TO.completedBy(names.sites()))
                 .example("core send NC-0072 NC-0073 --to SOUTH")
                 .example("core send NC-0072 --to NORTH --site NORTH")
                 .note(

@@ -36,10 +36,7 @@ class CoresBetweenSitesTest {
                     .replay(new Runner(maren.commands()), maren.circumstances());
 
             for (Site site : List.of(Larkmere.NORTH, Larkmere.SOUTH)) {
-                assertThat(
-                                new VerifyJournal(larkmere.store())
-                                        .run(site, Larkmere.AS_OF)
-                                        .broken())
+                assertThat(new VerifyJournal(larkmere.store()).run(site, Larkmere.AS_OF).broken())
                         .isEmpty();
             }
         }
@@ -86,10 +83,10 @@ class CoresBetweenSitesTest {
             var refused = maren.line("import \"" + bad + "\"");
             assertThat(refused.status()).isEqualTo(Status.REFUSED);
             assertThat(refused.screen())
-                    .contains("row 2: other_site: is missing; say which site")
-                    .contains("row 3: other_site: is missing; say which site")
+                    .contains("row 2, other_site: is empty; say which site")
+                    .contains("row 3, other_site: is empty; say which site")
                     .contains(
-                            "row 4: other_site: \"SOUTH\" belongs to sent and arrived rows only;"
+                            "row 4, other_site \"SOUTH\": belongs to sent and arrived rows only;"
                                     + " leave it empty");
 
             Path good =
@@ -151,8 +148,7 @@ class CoresBetweenSitesTest {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell quinn =
                     larkmere.shellOf(
-                            Larkmere.QUINN,
-                            new CoreSendCommand(larkmere::store, larkmere.sites()));
+                            Larkmere.QUINN, new CoreSendCommand(larkmere::store, larkmere.sites()));
             assertThat(quinn.line("core send NC-0072 --to SOUTH").status())
                     .isEqualTo(Status.REFUSED);
             done(RackShells.otis(larkmere), "core send NC-0072 --to SOUTH");
