@@ -158,6 +158,12 @@ public record CoreHistory(
         return Optional.ofNullable(Placement.of(events));
     }
 
+    /** The shipment that it is on and that has not left with it. */
+    public Optional<Placement> openPlacement() {
+        return placement()
+                .filter(on -> of(Kind.SHIPPED).allMatch(e -> e.at().isBefore(on.since())));
+    }
+
     /** When it was first shipped. Only a fact {@code shipped} says so, no acknowledgement does. */
     public Optional<Instant> firstShipped() {
         return of(Kind.SHIPPED).map(CoreEvent::at).findFirst();

@@ -43,13 +43,10 @@ public record Whereabouts(Place place, String site, @Nullable String from, Insta
     public static Whereabouts of(CoreHistory history, String home) {
         Instant first = history.events().get(0).at();
         Whereabouts where = new Whereabouts(Place.IN_YARD, home, null, first);
-        boolean moved = false;
         for (CoreEvent event : history.events()) {
-            Whereabouts next = where.after(event);
-            moved |= next != where;
-            where = next;
+            where = where.after(event);
         }
-        return where.answered(history, moved);
+        return where.answered(history);
     }
 
     /**
@@ -85,7 +82,8 @@ public record Whereabouts(Place place, String site, @Nullable String from, Insta
         };
     }
 
-    private Whereabouts answered(CoreHistory history, boolean moved) {
+    private Whereabouts answered(CoreHistory history) {
+        boolean moved = history.events().stream().anyMatch(e -> e.otherSite() != null);
         boolean accepted =
                 history.verdict().filter(answer -> answer.kind() == Kind.ACCEPTED).isPresent();
         return history.answers().stream()

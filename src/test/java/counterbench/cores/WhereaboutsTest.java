@@ -146,6 +146,16 @@ class WhereaboutsTest {
     }
 
     @Test
+    void a_shipment_is_open_until_the_core_leaves_with_it() {
+        CoreStory story = removed().shipment(ADDED, "S-1", "2026-03-05T11:00");
+        assertThat(story.history().openPlacement()).isPresent();
+        story.shipment(SHIPPED, "S-1", "2026-03-06T11:00").tell(REJECTED, "2026-03-08T11:00");
+        assertThat(story.history().openPlacement()).isEmpty();
+        story.shipment(ADDED, "S-2", "2026-03-09T11:00");
+        assertThat(story.history().openPlacement().map(Placement::shipment)).contains("S-2");
+    }
+
+    @Test
     void being_sent_to_another_yard_is_neither_shipped_nor_packed() {
         CoreStory story =
                 removed()

@@ -87,11 +87,9 @@ public record SendCores(List<String> tags, String to, Stamp stamp) implements Ac
         if (where.isIn(Whereabouts.Place.IN_YARD, to)) {
             throw new Refused(asked, "it lies there already", "nothing is left to do");
         }
-        boolean left = core.history().firstShipped().isPresent();
         core.history()
-                .placement()
+                .openPlacement()
                 .map(Placement::shipment)
-                .filter(on -> !left)
                 .ifPresent(
                         on -> {
                             throw new Refused(

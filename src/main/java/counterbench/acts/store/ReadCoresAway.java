@@ -79,12 +79,15 @@ public final class ReadCoresAway {
         AllPosted posted = new AllPosted(sql);
         Map<String, Moved> last = lastMoved(sql, posted, owner, time);
         last.values().removeIf(Moved::toItsOwn);
-        Set<String> tags = new TreeSet<>(last.keySet());
-        tags.removeIf(
-                tag ->
-                        shipped(sql, posted, owner, tag).stream()
-                                .filter(at -> !at.isAfter(time))
-                                .anyMatch(last.get(tag).at()::isBefore));
+        Set<String> tags = new TreeSet<>();
+        last.forEach(
+                (tag, moved) -> {
+                    if (shipped(sql, posted, owner, tag).stream()
+                            .filter(at -> !at.isAfter(time))
+                            .noneMatch(moved.at()::isBefore)) {
+                        tags.add(tag);
+                    }
+                });
         return tags;
     }
 

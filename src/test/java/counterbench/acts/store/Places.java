@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 
 /** Every place in which a core stands, by the boards of all sites and by transit. */
@@ -38,7 +39,11 @@ record Places(Store store, List<Site> sites, Instant now) {
                                                 away.tag(),
                                                 away.where().site()));
         for (Transit transit : new ReadTransit(store).all(now)) {
-            add(found, transit.owner(), transit.core(), ON_THE_WAY + transit.to());
+            add(
+                    found,
+                    Objects.requireNonNull(transit.owner()),
+                    Objects.requireNonNull(transit.core()),
+                    ON_THE_WAY + transit.to());
         }
         Map<String, String> places = new TreeMap<>();
         found.forEach((core, all) -> places.put(core, String.join(" and ", all)));

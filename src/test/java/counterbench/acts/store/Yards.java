@@ -216,7 +216,7 @@ final class Yards {
 
     /** What is on the way or gone takes no act; in a yard it may be refused for other reasons. */
     private void handle(Site owner, String tag, Act act) {
-        String where = expected.get(owner.site() + "/" + tag);
+        String where = expected.getOrDefault(owner.site() + "/" + tag, "nowhere");
         boolean done = does(owner, act);
         assertThat(done && (where.startsWith(Places.ON_THE_WAY) || where.equals(Places.GONE)))
                 .as("%s on %s", act, where)
