@@ -125,9 +125,7 @@ class OwedForCoresTest {
     @Test
     void the_yard_of_a_core_stands_beside_its_state_until_it_has_left() {
         try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
-            larkmere.shellOf(
-                            Larkmere.HAL,
-                            new CoreSendCommand(larkmere::store, larkmere.sites()))
+            larkmere.shellOf(Larkmere.HAL, new CoreSendCommand(larkmere::store, larkmere.sites()))
                     .line("core send NC-0072 --to SOUTH");
             try (ReadBook book = warranty(larkmere, Larkmere.NORTH, APRIL, Larkmere.AS_OF)) {
                 Map<String, String> yards = new TreeMap<>();
