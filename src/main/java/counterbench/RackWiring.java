@@ -5,7 +5,9 @@ import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.shell.CommandSet;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.rack.AcknowledgeCommand;
+import counterbench.shell.rack.CoreArriveCommand;
 import counterbench.shell.rack.CoreRemoveCommand;
+import counterbench.shell.rack.CoreSendCommand;
 import counterbench.shell.rack.DrainBeginCommand;
 import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.rack.ExportManifestCommand;
@@ -31,6 +33,8 @@ class RackWiring {
         Supplier<Store> store = provider::getObject;
         return new CommandSet(
                 new CoreRemoveCommand(store, sites),
+                new CoreSendCommand(store, sites),
+                new CoreArriveCommand(store, sites),
                 new DrainBeginCommand(store, sites),
                 new DrainEndCommand(store, sites),
                 new PlugCommand(store, sites),

@@ -2,9 +2,11 @@ package counterbench.acts;
 
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreHistory;
+import counterbench.cores.CoreStatus;
 import counterbench.cores.DrainPeriod;
 import counterbench.cores.DueCores;
 import counterbench.cores.Minutes;
+import counterbench.cores.Whereabouts;
 import counterbench.review.Component;
 import counterbench.review.Terms;
 import counterbench.shared.Site;
@@ -30,6 +32,16 @@ public record CoreCase(JobState job, CoreHistory core) {
     public Optional<CoreTerms> terms() {
         return job.pack()
                 .flatMap(pack -> new DueCores(pack, job.attributes()).termsOf(core.part()));
+    }
+
+    /** Where it is by all that is told of it. */
+    public Whereabouts where() {
+        return Whereabouts.of(core, job.site().site());
+    }
+
+    /** How far it has come, and where it is if not in its own yard: {@code packed, at SOUTH}. */
+    public String standing() {
+        return CoreStatus.of(core, null).state().word() + where().besides(job.site().site());
     }
 
     /** When the drain that is open at a time will have been as long as the terms ask. */

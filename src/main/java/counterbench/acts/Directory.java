@@ -48,4 +48,7 @@ public interface Directory {
 
     /** What other sites sent here and has not arrived. */
     UnderWay underWay();
+
+    /** Cores of all sites that are not in the yard of their own, and have not left. */
+    Collection<CoreAway> coresAway();
 }

@@ -144,14 +144,33 @@ public final class Situation {
      * @throws Refused if none was removed
      */
     public CoreCase core(String tag) {
-        return findCore(tag)
-                .orElseThrow(
+        return findCore(tag).orElseThrow(() -> unknownCore(tag));
+    }
+
+    private Refused unknownCore(String tag) {
+        return directory.coresAway().stream()
+                .filter(away -> away.tag().equals(tag) && away.where().site().equals(site.site()))
+                .findFirst()
+                .map(Situation::strange)
+                .orElseGet(
                         () ->
                                 unknown(
                                         "core",
                                         tag,
                                         directory.cores(),
                                         "record its removal: core remove"));
+    }
+
+    /** Another site's core is worked on by the book of that site. */
+    private static Refused strange(CoreAway away) {
+        String owner = away.owner().site();
+        boolean coming = away.where().isOnTheWay();
+        return new Refused(
+                "core \"" + away.tag() + "\"",
+                "it is a core of site " + owner + (coming ? " on its way here" : " that lies here"),
+                coming
+                        ? "take it in first: core arrive " + away.tag()
+                        : "its book is kept there: add --site " + owner);
     }
 
     /** Every removed core of what is named, by tag. */

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * @param core the core tag
  * @param quantity plugs fitted or removed, for {@code plugged} and {@code unplugged}
  * @param weight what it weighs as it was packed, for {@code packed}
+ * @param otherSite the site that it was sent to, or where it arrived, for {@code sent} and {@code
+ *     arrived}
  */
 public record CoreEvent(
         Address address,
@@ -27,7 +29,8 @@ public record CoreEvent(
         @Nullable String shipment,
         @Nullable String reason,
         @Nullable String by,
-        @Nullable Weight weight) {
+        @Nullable Weight weight,
+        @Nullable String otherSite) {
     /**
      * How the facts of a core stand: by time; at one instant drain-ended, drain-begun, all others;
      * then by row.
@@ -44,7 +47,7 @@ public record CoreEvent(
         Objects.requireNonNull(at, "at");
     }
 
-    /** A fact that tells no weight. */
+    /** A fact that tells neither a weight nor a site. */
     public CoreEvent(
             Address address,
             String core,
@@ -60,7 +63,7 @@ public record CoreEvent(
             @Nullable String by) {
         this(
                 address, core, kind, at, job, serial, part, quantity, packaging, shipment, reason,
-                by, null);
+                by, null, null);
     }
 
     /** A fact that only says what happened and when. */
@@ -79,6 +82,8 @@ public record CoreEvent(
         PACKED("packed"),
         ADDED("added"),
         TAKEN_OFF("taken-off"),
+        SENT("sent"),
+        ARRIVED("arrived"),
         SHIPPED("shipped"),
         RECEIVED("received"),
         ACCEPTED("accepted"),

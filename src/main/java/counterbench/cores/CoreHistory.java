@@ -113,6 +113,20 @@ public record CoreHistory(
                 .sum();
     }
 
+    /** What had happened to it by a time; empty if nothing had. */
+    public Optional<CoreHistory> until(Instant at) {
+        List<CoreEvent> earlier = events.stream().filter(e -> !e.at().isAfter(at)).toList();
+        return earlier.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new CoreHistory(
+                                core,
+                                earlier,
+                                acknowledgements.stream()
+                                        .filter(row -> !row.at().isAfter(at))
+                                        .toList()));
+    }
+
     /** The same with one fact more. */
     public CoreHistory with(CoreEvent event) {
         List<CoreEvent> more = new ArrayList<>(events);
@@ -142,6 +156,12 @@ public record CoreHistory(
     /** The shipment that it is on. */
     public Optional<Placement> placement() {
         return Optional.ofNullable(Placement.of(events));
+    }
+
+    /** The shipment that it is on and that has not left with it. */
+    public Optional<Placement> openPlacement() {
+        return placement()
+                .filter(on -> of(Kind.SHIPPED).allMatch(e -> e.at().isBefore(on.since())));
     }
 
     /** When it was first shipped. Only a fact {@code shipped} says so, no acknowledgement does. */

@@ -9,6 +9,8 @@ public enum CoreState {
     DRAINED,
     PLUGGED,
     PACKED,
+    /** On the way from one of the workshop's sites to another. */
+    IN_TRANSIT,
     ON_SHIPMENT,
     SHIPPED,
     RECEIVED,

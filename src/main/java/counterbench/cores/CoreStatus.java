@@ -8,10 +8,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * The state of a core and the instant since which it holds.
  *
- * <p>Credited, the return centre's word, shipped and on a shipment each outrank what went before,
- * whenever they came to be known. Short of these, the latest act on the rack tells: draining since
- * a begin, drained since an end, plugged, packed; when the last plug is taken out again, the core
- * is drained if it ever was, else only removed.
+ * <p>Credited, the return centre's word, shipped, on the way to another site and on a shipment each
+ * outrank what went before, whenever they came to be known. Short of these, the latest act on the
+ * rack tells: draining since a begin, drained since an end, plugged, packed; when the last plug is
+ * taken out again, the core is drained if it ever was, else only removed.
  */
 public record CoreStatus(CoreState state, Instant since) {
     public CoreStatus {
@@ -25,6 +25,7 @@ public record CoreStatus(CoreState state, Instant since) {
                 .map(at -> new CoreStatus(CoreState.CREDITED, at))
                 .or(() -> answered(history))
                 .or(() -> status(CoreState.SHIPPED, history.firstShipped()))
+                .or(() -> status(CoreState.IN_TRANSIT, Whereabouts.onTheWaySince(history)))
                 .or(() -> status(CoreState.ON_SHIPMENT, history.placement().map(Placement::since)))
                 .orElseGet(() -> Rack.after(history.events()));
     }

@@ -152,7 +152,8 @@ public enum FactKind {
             note("reason"),
             text("by"),
             decimal("weight"),
-            oneOf("weight_unit", "kg", "lb")),
+            oneOf("weight_unit", "kg", "lb"),
+            text("other_site")),
     MOVES(
             facts("at"),
             required(

@@ -20,7 +20,9 @@ final class Words {
         "shipped",
         "received",
         "accepted",
-        "rejected"
+        "rejected",
+        "sent",
+        "arrived"
     };
 
     private Words() {}

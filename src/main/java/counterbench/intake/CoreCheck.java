@@ -23,11 +23,21 @@ final class CoreCheck {
             }
             case "added", "taken-off" ->
                     RowCheck.needed(row, "shipment", "say which shipment", complaints);
+            case "sent", "arrived" ->
+                    RowCheck.needed(row, "other_site", "say which site", complaints);
             default -> {
                 // Nothing more is needed.
             }
         }
+        checkSite(row, event, complaints);
         checkRemoval(row, event, names, complaints);
+    }
+
+    private static void checkSite(FactRow row, String event, Complaints complaints) {
+        boolean travels = event.equals("sent") || event.equals("arrived");
+        if (!travels && row.text("other_site") != null) {
+            complaints.of("other_site", "belongs to sent and arrived rows only", "leave it empty");
+        }
     }
 
     private static void checkPlugs(FactRow row, Complaints complaints) {

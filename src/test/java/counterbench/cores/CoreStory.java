@@ -136,6 +136,27 @@ public final class CoreStory {
         return add(Kind.REJECTED, at(at), null, null, null, null, null, null, reason);
     }
 
+    /** Sent to, or arrived at, another site. */
+    public CoreStory moved(Kind kind, String site, String at) {
+        events.add(
+                new CoreEvent(
+                        new Address(1, ++row),
+                        core,
+                        kind,
+                        at(at),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        site));
+        return this;
+    }
+
     /** A row of the return centre. */
     public CoreStory answered(
             String shipment,

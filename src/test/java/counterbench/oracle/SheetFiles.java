@@ -165,7 +165,10 @@ final class SheetFiles implements AutoCloseable {
                 "uses",
                 "job part quantity condition at kit lot core was by reason ref site x-note");
         all.put("marks", "job step at value unit fastener minutes instrument by ref");
-        all.put("cores", "core event at job serial part quantity packaging shipment reason by ref");
+        all.put(
+                "cores",
+                "core event at job serial part quantity packaging shipment reason by ref"
+                        + " other_site");
         all.put("shipments", "shipment carrier tracking weight weight_unit by");
         all.put("acknowledgements", "shipment at event core serial reason by ref");
         all.put("counts", "counted_at quantity part kit by ref");

@@ -10,7 +10,6 @@ import counterbench.campaign.Condition.Holds;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepText;
-import counterbench.cores.CoreStatus;
 import counterbench.cores.Minutes;
 import counterbench.job.Job;
 import counterbench.judgement.Finding;
@@ -271,7 +270,7 @@ public final class JobPage {
         return List.of(
                 core.core().core(),
                 Objects.requireNonNullElse(core.core().serial(), ""),
-                CoreStatus.of(core.core(), null).state().word(),
+                core.standing(),
                 core.core().drainPeriods().longest().map(Minutes::text).orElse("not yet") + wanted,
                 core.core().plugs() + core.terms().map(t -> " of " + t.plugs()).orElse(""));
     }

@@ -1,6 +1,7 @@
 package counterbench.acts.rack;
 
 import counterbench.acts.Act;
+import counterbench.acts.CoreCase;
 import counterbench.acts.Decision;
 import counterbench.acts.Named;
 import counterbench.acts.Situation;
@@ -42,7 +43,15 @@ public record AddToShipment(String shipment, List<String> tags, Stamp stamp) imp
                         stamp,
                         situation,
                         this::refuseWhereItIs);
+        OneYard.mustHold(shipment, together(situation), situation.site(), stamp.at());
         return new Decision(rows, remarks(situation));
+    }
+
+    /** Those on it already and those that are added. */
+    private List<CoreCase> together(Situation situation) {
+        List<CoreCase> together = new ArrayList<>(situation.shipment(shipment).cores());
+        tags.forEach(tag -> together.add(situation.core(tag)));
+        return together;
     }
 
     private void refuseWhereItIs(Handled core) {

@@ -8,6 +8,7 @@ import counterbench.cores.CoreHistory;
 import counterbench.cores.CoreState;
 import counterbench.cores.CoreStatus;
 import counterbench.cores.Placement;
+import counterbench.cores.Whereabouts;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
 import counterbench.shared.Site;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param shipBy the day by whose end it must be shipped
  * @param charge owed from its job's completion until it is accepted; zero where its terms cannot be
  *     told
+ * @param where in which yard it lies, or to which it is on the way
  * @param weight what it weighs as it was packed
  * @param findings what is found about it and open, the heaviest first
  */
@@ -49,6 +51,7 @@ public record BoardLine(
         @Nullable LocalDate completedOn,
         @Nullable LocalDate shipBy,
         @Nullable String shipment,
+        Whereabouts where,
         @Nullable Weight weight,
         BigDecimal charge,
         List<Finding> findings) {
@@ -75,6 +78,7 @@ public record BoardLine(
         Objects.requireNonNull(campaign, "campaign");
         Objects.requireNonNull(status, "status");
         Objects.requireNonNull(next, "next");
+        Objects.requireNonNull(where, "where");
         Objects.requireNonNull(charge, "charge");
         findings =
                 findings.stream()
@@ -100,13 +104,14 @@ public record BoardLine(
         CoreStatus status = CoreStatus.of(history, creditedAt);
         @Nullable CoreTerms terms = core.terms().orElse(null);
         CoreFacts facts = new CoreFacts(site, history, core.job().job(), terms, List.of(), now);
+        Whereabouts where = core.where();
         boolean drains = status.state() == CoreState.DRAINING;
         return new BoardLine(
                 history.core(),
                 core.job().name(),
                 core.job().job().campaign(),
                 status,
-                NextStep.of(core, status, hasStop(open), now),
+                NextStep.of(core, status, where, hasStop(open), now),
                 history.drainPeriods().longest().orElse(null),
                 drains ? core.drainOver(now).orElse(null) : null,
                 history.plugs(),
@@ -114,6 +119,7 @@ public record BoardLine(
                 completedOn(core, site),
                 facts.shipBy().orElse(null),
                 history.placement().map(Placement::shipment).orElse(null),
+                where,
                 history.lastPacked().map(CoreEvent::weight).orElse(null),
                 terms == null ? BigDecimal.ZERO : terms.charge(),
                 open);
@@ -162,7 +168,7 @@ public record BoardLine(
     private int group() {
         return switch (next) {
             case WAIT -> 1;
-            case ANSWER -> 2;
+            case ARRIVE, ANSWER -> 2;
             case NOTHING -> 3;
             default -> 0;
         };
@@ -171,6 +177,7 @@ public record BoardLine(
     private @Nullable Instant pressing() {
         return switch (next) {
             case WAIT -> drainsUntil;
+            case ARRIVE -> where.since();
             case ANSWER, NOTHING -> status.since();
             default -> null;
         };

@@ -9,6 +9,7 @@ import counterbench.cores.Answer;
 import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreHistory;
 import counterbench.cores.Minutes;
+import counterbench.cores.Whereabouts;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.shared.Address;
@@ -24,15 +25,57 @@ record Handled(Site site, CoreCase core, Stamp stamp) {
     private static final Address AFTER_ALL = new Address(Long.MAX_VALUE, 1);
 
     /**
-     * A core that is at the site at the time of the act.
+     * A core that lies in a yard at the time of the act.
+     *
+     * @throws Refused if it was not removed yet, was on the way to another yard, or had left
+     */
+    static Handled of(String tag, Situation situation, Stamp stamp) {
+        Handled handled = onPaper(tag, situation, stamp);
+        handled.refuseOnTheWay();
+        return handled;
+    }
+
+    /**
+     * The same, which may be on the way to another yard: for what is done to paper only.
      *
      * @throws Refused if it was not removed yet, or had left
      */
-    static Handled of(String tag, Situation situation, Stamp stamp) {
-        Handled handled = new Handled(situation.site(), situation.core(tag), stamp);
+    static Handled onPaper(String tag, Situation situation, Stamp stamp) {
+        Handled handled = known(tag, situation, stamp);
         handled.refuseBeforeRemoval();
         handled.refuseAfterShipping();
         return handled;
+    }
+
+    /**
+     * A core wherever it is.
+     *
+     * @throws Refused if there is none of that tag
+     */
+    static Handled known(String tag, Situation situation, Stamp stamp) {
+        return new Handled(situation.site(), situation.core(tag), stamp);
+    }
+
+    /** Where it was at the time of the act. */
+    Whereabouts where() {
+        return Whereabouts.at(stamp.at(), history(), site.site());
+    }
+
+    private void refuseOnTheWay() {
+        Whereabouts then = where();
+        if (!then.isOnTheWay()) {
+            return;
+        }
+        boolean still = Whereabouts.of(history(), site.site()).equals(then);
+        throw new Refused(
+                asked(),
+                (still ? "it is on the way to " : "it was then on the way to ")
+                        + then.site()
+                        + (still ? " since " : ", sent at ")
+                        + site.wallTime(then.since()),
+                still
+                        ? "take it in there first: core arrive " + tag() + " --site " + then.site()
+                        : "say when it happened with --at");
     }
 
     private void refuseBeforeRemoval() {
@@ -73,7 +116,7 @@ record Handled(Site site, CoreCase core, Stamp stamp) {
                         last -> {
                             throw new Refused(
                                     asked(),
-                                    "it was "
+                                    (last.kind() == CoreEvent.Kind.ARRIVED ? "it " : "it was ")
                                             + last.kind().word()
                                             + " later, at "
                                             + site.wallTime(last.at()),

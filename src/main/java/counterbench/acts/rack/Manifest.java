@@ -69,7 +69,10 @@ public final class Manifest {
         ShipmentState state = page.state();
         Map<String, @Nullable Object> row = new LinkedHashMap<>();
         row.put("shipment", state.name());
-        row.put("from", page.site().name());
+        row.put(
+                "from",
+                page.site().name()
+                        + page.otherYard().map(yard -> ", in the yard of " + yard).orElse(""));
         row.put("carrier", state.shipment().carrier());
         row.put("tracking", state.shipment().tracking());
         row.put("sscc", page.sscc());

@@ -6,6 +6,7 @@ import counterbench.cores.CoreHistory;
 import counterbench.cores.CoreState;
 import counterbench.cores.CoreStatus;
 import counterbench.cores.Minutes;
+import counterbench.cores.Whereabouts;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -25,6 +26,8 @@ public enum NextStep {
     SHIP,
     /** It drains. */
     WAIT,
+    /** It is on the way to another yard of the workshop. */
+    ARRIVE,
     /** It is on the way, or there and not decided on. */
     ANSWER,
     NOTHING;
@@ -42,9 +45,14 @@ public enum NextStep {
     /**
      * What a core waits for.
      *
+     * @param where where it is
      * @param stopped whether an open finding of severity stop stands against it
      */
-    static NextStep of(CoreCase core, CoreStatus status, boolean stopped, Instant now) {
+    static NextStep of(
+            CoreCase core, CoreStatus status, Whereabouts where, boolean stopped, Instant now) {
+        if (where.isOnTheWay()) {
+            return ARRIVE;
+        }
         return switch (status.state()) {
             case ACCEPTED, CREDITED -> NOTHING;
             case SHIPPED, RECEIVED, REJECTED -> stopped ? PUT_RIGHT : ANSWER;

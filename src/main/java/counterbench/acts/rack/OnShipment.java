@@ -43,9 +43,14 @@ final class OnShipment {
             Stamp stamp,
             Situation situation,
             Consumer<Handled> check) {
+        boolean onPaper = done == CoreEvent.Kind.TAKEN_OFF;
         refuseAfterLeaving(situation.shipment(shipment), situation.site());
         return tags.stream()
-                .map(tag -> Handled.of(tag, situation, stamp))
+                .map(
+                        tag ->
+                                onPaper
+                                        ? Handled.onPaper(tag, situation, stamp)
+                                        : Handled.of(tag, situation, stamp))
                 .map(
                         core -> {
                             check.accept(core);

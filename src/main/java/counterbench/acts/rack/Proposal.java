@@ -18,14 +18,15 @@ public final class Proposal {
      * first, as many as the limit lets go; a core that was not weighed weighs nothing here.
      *
      * @param board the cores of the site
+     * @param yard the yard from which it leaves
      * @param limit the most that the site lets a shipment weigh
      */
     public static List<BoardLine> of(
-            Collection<BoardLine> board, ShipmentState to, @Nullable Weight limit) {
+            Collection<BoardLine> board, ShipmentState to, String yard, @Nullable Weight limit) {
         List<BoardLine> proposed = new ArrayList<>();
         Optional<Weight> sum = to.weight();
         for (BoardLine line : new Board(List.copyOf(board)).lines()) {
-            if (line.next() != NextStep.ADD) {
+            if (line.next() != NextStep.ADD || !line.where().site().equals(yard)) {
                 continue;
             }
             Optional<Weight> with =

@@ -61,6 +61,7 @@ public record Ship(String shipment, @Nullable Weight weight, @Nullable String ov
             core.refuseBeforeLastAct("shipped");
             rows.add(core.row(CoreEvent.Kind.SHIPPED).with("shipment", shipment));
         }
+        OneYard.mustHold(shipment, leaving.cores(), situation.site(), stamp.at());
         passGate(situation, leaving, tags).ifPresent(rows::add);
         return new Decision(rows, remarks(leaving));
     }

@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +36,14 @@ public record ShipmentPage(
         opened = List.copyOf(opened);
         open = Map.copyOf(new TreeMap<>(open));
         differences = List.copyOf(differences);
+    }
+
+    /** The yard in which its cores lie, or from which they left, where that is another site's. */
+    public Optional<String> otherYard() {
+        return state.cores().stream()
+                .map(core -> core.where().site())
+                .filter(yard -> !yard.equals(site.site()))
+                .findFirst();
     }
 
     /**

@@ -66,6 +66,7 @@ final class Cores {
                 + status.state().word()
                 + " since "
                 + site.wallTime(status.since())
+                + core.where().besides(site.site())
                 + until
                 + drained
                 + plugs;

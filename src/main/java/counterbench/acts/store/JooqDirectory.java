@@ -7,6 +7,7 @@ import static counterbench.db.generated.Tables.KITS_FACT;
 import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.SHIPMENTS_FACT;
 
+import counterbench.acts.CoreAway;
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
@@ -146,5 +147,10 @@ final class JooqDirectory implements Directory {
     @Override
     public UnderWay underWay() {
         return store.read(sql -> ReadUnderWay.to(sql, site, now));
+    }
+
+    @Override
+    public List<CoreAway> coresAway() {
+        return new ReadCoresAway(store).at(now);
     }
 }

@@ -30,6 +30,14 @@ public final class ProposeCores {
         List<BoardLine> board =
                 new ReadRack(store, site, now)
                         .undecided(new FindingBook(store).now(site, now, progress), jobs -> {});
-        return Proposal.of(board, to, site.shipmentLimit());
+        return Proposal.of(board, to, yardOf(to, site), site.shipmentLimit());
+    }
+
+    /** Where the cores on it lie; the site's own yard while it is empty. */
+    private static String yardOf(ShipmentState shipment, Site site) {
+        return shipment.cores().stream()
+                .map(core -> core.where().site())
+                .findFirst()
+                .orElse(site.site());
     }
 }

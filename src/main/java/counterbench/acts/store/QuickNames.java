@@ -157,6 +157,16 @@ public final class QuickNames {
         return names(CORE_TAG, CORE_TAG.CORE, atSite(CORE_TAG.SITE_NO));
     }
 
+    /** Tags of cores, of whatever site, that were sent to this one. */
+    public List<String> coresUnderWay() {
+        Condition here =
+                site.map(CORES_FACT.OTHER_SITE::eq).orElse(CORES_FACT.OTHER_SITE.isNotNull());
+        return names(
+                CORES_FACT,
+                CORES_FACT.CORE,
+                CORES_FACT.EVENT.eq(CoreEvent.Kind.SENT.word()).and(here));
+    }
+
     /** Tags of cores of the newest jobs whose drain has begun and not ended since. */
     public List<String> coresDraining() {
         String begin = CoreEvent.Kind.DRAIN_BEGUN.word();

@@ -21,9 +21,14 @@ public final class ReadTransit {
         List<Transit> found = new ArrayList<>();
         for (Site to : new StaffBook(store).sites()) {
             store.read(sql -> ReadUnderWay.to(sql, to, now)).all().stream()
-                    .map(sending -> new Transit(to, sending))
+                    .map(sending -> Transit.of(to, sending))
                     .forEach(found::add);
         }
+        new ReadCoresAway(store)
+                .at(now).stream()
+                        .filter(away -> away.where().isOnTheWay())
+                        .map(Transit::of)
+                        .forEach(found::add);
         found.sort(Transit.OLDEST_FIRST);
         return found;
     }

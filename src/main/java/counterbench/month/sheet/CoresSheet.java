@@ -12,6 +12,7 @@ import counterbench.cores.CoreStatus;
 import counterbench.cores.DueCores;
 import counterbench.cores.Minutes;
 import counterbench.cores.Placement;
+import counterbench.cores.Whereabouts;
 import counterbench.job.Job;
 import counterbench.review.JobCase;
 import counterbench.sheets.report.SpooledRows;
@@ -114,6 +115,12 @@ final class CoresSheet {
         }
     }
 
+    /** Where it lies, or is to arrive. */
+    private @Nullable String yard(CoreHistory core) {
+        Whereabouts where = Whereabouts.of(core, period.site().site());
+        return where.isGone() ? null : where.site();
+    }
+
     private boolean isOfMonth(@Nullable Job job) {
         return job != null
                 && job.isCompleted()
@@ -144,6 +151,7 @@ final class CoresSheet {
                         .with("part", core.part())
                         .with("serial", core.serial())
                         .with("state", state.word())
+                        .with("yard", yard(core))
                         .with("removed_at", core.removedAt().orElse(null))
                         .with(
                                 "drain_minutes",

@@ -213,7 +213,8 @@ final class FactReader {
                         row.text("shipment"),
                         row.text("reason"),
                         row.text("by"),
-                        Weight.of(row.decimal("weight"), row.text("weight_unit")).orElse(null)));
+                        Weight.of(row.decimal("weight"), row.text("weight_unit")).orElse(null),
+                        row.text("other_site")));
     }
 
     private static CoreEvent.Kind coreKind(String said) {

@@ -2,91 +2,33 @@ package counterbench.shell.acts;
 
 import counterbench.acts.Act;
 import counterbench.acts.Stamp;
-import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
-import counterbench.people.Person;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
-import counterbench.shared.WrittenTime;
-import counterbench.shell.BaseCommand;
 import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
-import counterbench.shell.Option;
-import counterbench.shell.Options;
-import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
-import counterbench.shell.Status;
-import java.time.Instant;
 import java.util.List;
 import java.util.function.Supplier;
 
-/** Records one act and says what came of it. */
-public abstract class ActCommand extends BaseCommand {
-    private static final Option<WrittenTime> AT =
-            Option.of("at", "TIME", Readings.TIME, "when it happened; now unless said");
-    private static final Option<String> BY =
-            Option.of("by", "NAME", Readings.TEXT, "who did it; you unless said");
-
-    private final Supplier<Store> store;
-    private final SiteChoice sites;
-
-    /** Whether the act bears the time at which it happened. */
-    protected enum When {
-        TOLD,
-        NOT_KEPT
-    }
-
+/** Records one act at the site at which it was typed. */
+public abstract class ActCommand extends RecordingCommand {
     /**
      * @param manual says what the command takes besides when, who and at which site
      */
     protected ActCommand(Manual manual, Supplier<Store> store, SiteChoice sites) {
-        this(manual, store, sites, When.TOLD);
+        super(manual, store, sites);
     }
 
     /** One of which it may not be kept when it happened. */
     protected ActCommand(Manual manual, Supplier<Store> store, SiteChoice sites, When when) {
-        super(
-                (when == When.TOLD ? manual.takes(AT) : manual)
-                        .takes(
-                                BY.completedBy(new LiveNames(store).people()),
-                                Options.SITE.completedBy(new LiveNames(store).sites())));
-        this.store = store;
-        this.sites = sites;
+        super(manual, store, sites, when);
     }
 
     /** The act that the line asks for. */
     protected abstract Act act(Invocation in, Site site, Stamp stamp);
 
-    /** The sentence that says it is done; where the act stands in the journal is added. */
-    protected abstract String done(Invocation in, RecordAct.Recorded recorded);
-
-    /** What the person may want to do about what it raised; nothing unless a command knows more. */
-    protected List<String> hints(RecordAct.Recorded recorded) {
-        return List.of();
-    }
-
     @Override
-    protected final Status run(Invocation in) {
-        Site site = sites.of(in);
-        Person person = in.person();
-        Instant now = in.now();
-        Stamp stamp = new Stamp(at(in, site, now), in.find(BY).orElse(person.name()));
-        var by = new RecordAct.By(person, site, now, in.commandName(), in.line());
-        RecordAct.Recorded recorded = new RecordAct(store.get()).run(by, act(in, site, stamp));
-        in.print(done(in, recorded) + ": " + ActTold.where(site, recorded.entry()));
-        ActTold.besides(recorded).forEach(in::tell);
-        hints(recorded).forEach(in::tell);
-        return Status.DONE;
-    }
-
-    private static Instant at(Invocation in, Site site, Instant now) {
-        Instant at = in.find(AT).map(time -> time.at(site.zone())).orElse(now);
-        if (at.isAfter(now)) {
-            throw new Refused(
-                    "--at \"" + in.get(AT).local().toString().replace('T', ' ') + "\"",
-                    "that time has not come yet",
-                    "say when it happened, or leave --at out");
-        }
-        return at;
+    protected final List<AtSite> acts(Invocation in, Site site, Stamp stamp) {
+        return List.of(new AtSite(site, act(in, site, stamp)));
     }
 }

@@ -78,6 +78,11 @@ public final class LiveNames {
         return of(QuickNames::cores);
     }
 
+    /** Tags of cores that were sent here. */
+    public Proposals coresUnderWay() {
+        return of(QuickNames::coresUnderWay);
+    }
+
     /** Tags of cores that stand open to drain. */
     public Proposals coresDraining() {
         return of(QuickNames::coresDraining);

@@ -51,8 +51,9 @@ public final class TransitCommand extends BaseCommand {
                         .example("transit")
                         .example("transit --longer-than 0 --format csv")
                         .note(
-                                "With a site, what it sent and what it is to get. What was sent"
-                                        + " to a site that keeps its book elsewhere is not shown."));
+                                "With a site, what it sent and what it is to get. Kits and"
+                                        + " parts that were sent to a site that keeps its book"
+                                        + " elsewhere are not shown; cores are, until they leave."));
         this.store = store;
         this.sites = sites;
     }
@@ -75,7 +76,7 @@ public final class TransitCommand extends BaseCommand {
         in.tell(
                 found.isEmpty()
                         ? "nothing is on the way for so long"
-                        : "look for it at both sites: kit arrive, part arrive, or reverse what was"
+                        : "look for it at both sites: kit arrive, part arrive, core arrive, or reverse what was"
                                 + " never sent");
         return Status.DONE;
     }
@@ -90,17 +91,21 @@ public final class TransitCommand extends BaseCommand {
                         Column.number("quantity"),
                         Column.text("lot"),
                         Column.text("sent_at"),
-                        Column.number("days"))) {
+                        Column.number("days"),
+                        Column.text("core"),
+                        Column.text("core_of").asSpare())) {
             for (Transit t : found) {
                 rows.add(
-                        t.sending().otherSite(),
-                        t.to().site(),
-                        t.sending().kit(),
-                        t.sending().part(),
-                        t.sending().quantity(),
-                        t.sending().lot(),
-                        t.to().wallTime(t.sending().at()),
-                        t.days(asOf));
+                        t.from(),
+                        t.to(),
+                        t.kit(),
+                        t.part(),
+                        t.quantity(),
+                        t.lot(),
+                        t.clock().wallTime(t.sentAt()),
+                        t.days(asOf),
+                        t.core(),
+                        t.owner());
             }
         }
     }

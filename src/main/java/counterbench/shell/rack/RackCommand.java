@@ -1,9 +1,12 @@
 package counterbench.shell.rack;
 
+import counterbench.acts.CoreAway;
 import counterbench.acts.rack.Board;
 import counterbench.acts.rack.BoardLine;
 import counterbench.acts.rack.Exposure;
 import counterbench.acts.rack.Owed;
+import counterbench.acts.rack.Strangers;
+import counterbench.acts.store.ReadCoresAway;
 import counterbench.acts.store.ReadRack;
 import counterbench.campaign.store.PackBook;
 import counterbench.cores.CoreState;
@@ -76,6 +79,11 @@ public final class RackCommand extends BaseCommand {
                                 + " credited. --charges counts days since completion, and cores"
                                 + " that were never removed, too.")
                 .note(
+                        "A core that was sent to another site's yard stays on this board, which says"
+                                + " where it lies or is to arrive; its day to ship by does not wait."
+                                + " Below the board stand cores of other sites that lie here or are"
+                                + " on the way here.")
+                .note(
                         "A table says which columns it has no room for; --format csv or json has all"
                                 + " of every core.")
                 .note(
@@ -105,8 +113,18 @@ public final class RackCommand extends BaseCommand {
                             site.dayOf(asOf)));
         } else {
             RackRows.write(in, site, asOf, board(in, site, rack, findings, wanted));
+            if (!in.has(STATE)) {
+                new Strangers(site, away(asOf, wanted)).told().forEach(in::tell);
+            }
         }
         return Status.DONE;
+    }
+
+    private List<CoreAway> away(Instant asOf, Predicate<String> wanted) {
+        return new ReadCoresAway(store.get())
+                .at(asOf).stream()
+                        .filter(away -> wanted.test(away.core().job().job().campaign()))
+                        .toList();
     }
 
     private static Board board(

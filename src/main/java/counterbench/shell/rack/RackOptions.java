@@ -26,6 +26,9 @@ final class RackOptions {
 
     static final Argument<String> TAG = Argument.of("TAG", CORE, "the core's tag");
 
+    static final Argument<String> TAGS =
+            Argument.of("CORE", CORE, "tags of cores, or scans of their labels").asRepeatable();
+
     static final Argument<String> SHIPMENT =
             Argument.of("SHIPMENT", SHIPMENT_NAME, "the shipment's name");
 

@@ -50,7 +50,8 @@ final class RackRows {
                         Column.number("days_left"),
                         Column.number("charge"),
                         Column.text("shipment"),
-                        Column.text("findings"))) {
+                        Column.text("findings"),
+                        Column.text("yard"))) {
             board.lines().forEach(line -> add(rows, site, now, line));
         }
     }
@@ -72,7 +73,8 @@ final class RackRows {
                 line.daysLeft(site.dayOf(now)).orElse(null),
                 line.charge(),
                 line.shipment(),
-                findings(line));
+                findings(line),
+                line.where().isGone() ? null : line.where().site());
     }
 
     /** What is found about a core, in one cell. */

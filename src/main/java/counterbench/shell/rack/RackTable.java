@@ -3,6 +3,7 @@ package counterbench.shell.rack;
 import counterbench.acts.rack.Board;
 import counterbench.acts.rack.BoardLine;
 import counterbench.acts.rack.NextStep;
+import counterbench.cores.Whereabouts;
 import counterbench.shared.Site;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
@@ -73,9 +74,17 @@ public final class RackTable {
     private String next(BoardLine line) {
         String words = line.next().words();
         if (line.next() == NextStep.WAIT && line.drainsUntil() != null) {
-            return words + drain(line, line.drainsUntil());
+            words += drain(line, line.drainsUntil());
+        } else if (line.next() == NextStep.SHIP) {
+            words += " " + line.shipment();
         }
-        return line.next() == NextStep.SHIP ? words + " " + line.shipment() : words;
+        return words + yard(line.where());
+    }
+
+    /** Another yard, where it lies in one or is to arrive. */
+    private String yard(Whereabouts where) {
+        boolean here = where.isIn(Whereabouts.Place.IN_YARD, site.site());
+        return here || where.isGone() ? "" : " at " + where.site();
     }
 
     private String drain(BoardLine line, Instant until) {

@@ -53,7 +53,8 @@ public final class ShipmentAddCommand extends ActCommand {
                 .note(
                         "Proposed are the packed cores against which no open stop stands, the day"
                                 + " to ship by that comes first in front, as many as the site's"
-                                + " limit a shipment lets go.");
+                                + " limit a shipment lets go; of cores in several yards, those that"
+                                + " lie with the ones on it, or at home.");
     }
 
     @Override
@@ -73,7 +74,8 @@ public final class ShipmentAddCommand extends ActCommand {
         if (cores.isEmpty()) {
             throw new Refused(
                     asked,
-                    "no core may go: none is packed without an open stop and not on a shipment",
+                    "no core may go: none in its yard is packed without an open stop and not on a"
+                            + " shipment",
                     "rack shows what each one waits for");
         }
         String names =
@@ -102,13 +104,6 @@ public final class ShipmentAddCommand extends ActCommand {
 
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
-        String tags =
-                recorded.facts().stream()
-                        .map(row -> row.text("core"))
-                        .collect(Collectors.joining(", "));
-        return (recorded.facts().size() == 1 ? "core " : "cores ")
-                + tags
-                + " on shipment "
-                + in.get(RackOptions.SHIPMENT);
+        return CoresTold.of(recorded) + " on shipment " + in.get(RackOptions.SHIPMENT);
     }
 }

@@ -98,6 +98,7 @@ public final class ShipmentShowCommand extends BaseCommand {
                 + state.shipment().carrier()
                 + ", "
                 + state.shipment().tracking()
+                + page.otherYard().map(yard -> ", in the yard of " + yard).orElse("")
                 + (page.sscc() == null ? "" : ", SSCC " + page.sscc())
                 + state.shippedAt()
                         .map(at -> ", left at " + page.site().wallTime(at))

@@ -6,6 +6,7 @@ import counterbench.acts.rack.Board.AtRisk;
 import counterbench.claims.Ageing;
 import counterbench.cores.CoreState;
 import counterbench.cores.CoreStatus;
+import counterbench.cores.Whereabouts;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
 import counterbench.judgement.Subject;
@@ -52,6 +53,7 @@ class BoardTest {
                 shipBy == null ? null : LocalDate.parse("2026-03-12"),
                 shipBy == null ? null : LocalDate.parse(shipBy),
                 null,
+                new Whereabouts(Whereabouts.Place.IN_YARD, "NORTH", null, NOW),
                 null,
                 new BigDecimal(charge),
                 List.of(findings).stream().map(BoardTest::found).toList());

@@ -1,5 +1,6 @@
 package counterbench.acts.scan;
 
+import counterbench.acts.CoreAway;
 import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
@@ -77,5 +78,10 @@ final class NoNames implements Directory {
     @Override
     public UnderWay underWay() {
         throw new AssertionError("nothing at a bench asks what is under way");
+    }
+
+    @Override
+    public Collection<CoreAway> coresAway() {
+        return List.of();
     }
 }

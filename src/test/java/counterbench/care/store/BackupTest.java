@@ -57,7 +57,13 @@ class BackupTest {
 
     private static Site fill(Store store) {
         Site site = CareFacts.setUp(store);
-        CareFacts.record(store, site, job("J-1"), odd("J-1"));
+        CareFacts.record(
+                store,
+                site,
+                job("J-1"),
+                odd("J-1"),
+                CareFacts.removed("C-1", "J-1"),
+                CareFacts.core("C-1", "sent").with("other_site", "SOUTH"));
         new JooqJournal(store)
                 .record(
                         Draft.of(site, NOW, "Ada", "test", "\\N, \"quoted\"\r\nand \\\\ more"),

@@ -13,6 +13,7 @@ import counterbench.shared.Site;
 import counterbench.sheets.poi.WorkbookWriter;
 import counterbench.sheets.report.ReportLayouts;
 import counterbench.shell.Larkmere;
+import counterbench.shell.rack.CoreSendCommand;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -118,6 +119,27 @@ class OwedForCoresTest {
                             "HB-0417, up to 30 days",
                             "HB-0429, over 90 days")
                     .noneMatch(text -> text.contains("not said"));
+        }
+    }
+
+    @Test
+    void the_yard_of_a_core_stands_beside_its_state_until_it_has_left() {
+        try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
+            larkmere.shellOf(Larkmere.HAL, new CoreSendCommand(larkmere::store, larkmere.sites()))
+                    .line("core send NC-0072 --to SOUTH");
+            try (ReadBook book = warranty(larkmere, Larkmere.NORTH, APRIL, Larkmere.AS_OF)) {
+                Map<String, String> yards = new TreeMap<>();
+                book.rows("Cores")
+                        .forEach(
+                                row ->
+                                        yards.put(
+                                                cell(row, "Core tag"),
+                                                cell(row, "State") + " " + cell(row, "Yard")));
+                assertThat(yards)
+                        .containsEntry("NC-0072", "in-transit SOUTH")
+                        .containsEntry("NC-0001", "packed NORTH")
+                        .containsEntry("NC-0038", "shipped ");
+            }
         }
     }
 }

@@ -11,6 +11,7 @@ import counterbench.shell.Proposals;
 import counterbench.shell.bench.FitCommand;
 import counterbench.shell.bench.JobCompleteCommand;
 import counterbench.shell.counter.KitIssueCommand;
+import counterbench.shell.rack.CoreSendCommand;
 import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.review.ReviewCommand;
 import java.util.Arrays;
@@ -48,6 +49,11 @@ class LiveNamesTest {
                     .doesNotContain("HB-3010-K");
             assertThat(offered(names.kitParts(), "TK")).containsExactly("TK-810-K", "TK-820-K");
             assertThat(offered(names.cores(), "NC-000")).hasSize(9);
+            larkmere.shellOf(Larkmere.HAL, new CoreSendCommand(larkmere::store, larkmere.sites()))
+                    .line("core send NC-0072 --to SOUTH");
+            assertThat(offered(names.coresUnderWay(), "--site", "SOUTH", "NC"))
+                    .containsExactly("NC-0072");
+            assertThat(offered(names.coresUnderWay(), "NC")).isEmpty();
             assertThat(offered(names.sites(), "")).containsExactly("NORTH", "SOUTH");
             assertThat(offered(names.people(), "")).contains("Hal", "Otis");
             assertThat(offered(names.findings(), "")).isEmpty();

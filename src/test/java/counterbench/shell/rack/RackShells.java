@@ -43,12 +43,14 @@ final class RackShells {
 
     /** The same as it is seen, without the numbers of entries. */
     static String told(FakeShell shell, String line) {
-        return done(shell, line).screen().replaceAll(": entry \\d+ of site NORTH", "");
+        return done(shell, line).screen().replaceAll(": entry \\d+ of site [A-Z]+", "");
     }
 
     private static BaseCommand[] commands(Larkmere larkmere) {
         return new BaseCommand[] {
             new CoreRemoveCommand(larkmere::store, larkmere.sites()),
+            new CoreSendCommand(larkmere::store, larkmere.sites()),
+            new CoreArriveCommand(larkmere::store, larkmere.sites()),
             new DrainBeginCommand(larkmere::store, larkmere.sites()),
             new DrainEndCommand(larkmere::store, larkmere.sites()),
             new PlugCommand(larkmere::store, larkmere.sites()),
