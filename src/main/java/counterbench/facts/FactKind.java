@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * Every kind of fact. The kinds that sheets may hold bear the sheets' names and headings; the last
@@ -265,6 +264,7 @@ public enum FactKind {
     private final Nature nature;
     private final List<Column> columns;
     private final int requiredCount;
+    private final ColumnPlaces places;
 
     FactKind(Nature nature, List<Column> required, Column... optional) {
         this.nature = nature;
@@ -272,6 +272,7 @@ public enum FactKind {
         all.addAll(Arrays.asList(optional));
         this.columns = List.copyOf(all);
         this.requiredCount = required.size();
+        this.places = new ColumnPlaces(columns);
     }
 
     /** The word that files use. */
@@ -324,20 +325,16 @@ public enum FactKind {
 
     /** The place of a heading among the columns. */
     public OptionalInt find(String heading) {
-        return IntStream.range(0, columns.size())
-                .filter(i -> columns.get(i).heading().equalsIgnoreCase(heading))
-                .findFirst();
+        return places.find(heading);
     }
 
     /**
-     * The place of a heading that the kind is known to have.
+     * The place of a heading that the kind is known to have, written as the kind writes it.
      *
      * @throws IllegalArgumentException if it has no such heading
      */
     public int indexOf(String heading) {
-        return find(heading)
-                .orElseThrow(
-                        () -> new IllegalArgumentException(word() + " has no column " + heading));
+        return places.of(heading);
     }
 
     /** The kind of that word, in any letter case. */

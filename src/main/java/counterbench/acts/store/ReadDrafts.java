@@ -21,6 +21,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 
@@ -44,7 +45,7 @@ public final class ReadDrafts {
             Site site, Instant now, Predicate<ClaimCase> wanted, LongConsumer progress) {
         try (SiteScan scan = new SiteScan(store, site, now, ReviewSite.NEWEST)) {
             Gathering gathering = new Gathering(scan, wanted, progress);
-            scan.all(gathering::take);
+            scan.all(Function.identity(), gathering::take);
             return gathering.drafts();
         }
     }

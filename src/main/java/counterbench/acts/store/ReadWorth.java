@@ -5,6 +5,7 @@ import counterbench.db.Store;
 import counterbench.journal.Seal;
 import counterbench.journal.SealedMonths;
 import counterbench.journal.store.SealReader;
+import counterbench.review.Component;
 import counterbench.review.store.ReviewSite;
 import counterbench.review.store.SiteScan;
 import counterbench.shared.Site;
@@ -59,6 +60,12 @@ public final class ReadWorth {
         Map<String, StoreStanding> at(YearMonth month);
     }
 
+    private record Worked(Ledger ledger, int jobs) {
+        static Worked of(Component component) {
+            return new Worked(Ledger.of(component.facts()), component.jobs().size());
+        }
+    }
+
     private Valued valued(Optional<Seal> seal, Instant now, LongConsumer progress) {
         Instant asOf = seal.map(Seal::at).orElse(now);
         long known = seal.map(Seal::entry).orElse(ReviewSite.NEWEST);
@@ -66,9 +73,10 @@ public final class ReadWorth {
             StoreMoves moves = new StoreMoves();
             long[] jobs = {0};
             scan.all(
-                    component -> {
-                        moves.add(Ledger.of(component.facts()));
-                        jobs[0] += component.jobs().size();
+                    Worked::of,
+                    worked -> {
+                        moves.add(worked.ledger());
+                        jobs[0] += worked.jobs();
                         progress.accept(jobs[0]);
                     });
             List<Move> all = moves.all(Ledger.of(scan.storeOnly()), scan.looseCounts());

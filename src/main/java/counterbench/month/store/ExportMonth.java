@@ -27,6 +27,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Writes a monthly workbook, all of it as known at the newest entry of the site's journal when it
@@ -140,6 +141,7 @@ public final class ExportMonth {
     private static void gather(SiteScan scan, Book book, JobSteps steps) {
         scan.eachCreditOfNoClaim(book::addOfNoClaim);
         scan.all(
+                Function.identity(),
                 component -> {
                     book.add(component);
                     steps.add(component.jobs().size());

@@ -49,8 +49,8 @@ final class OpeningScan {
                                 .forEach(takenBack);
         try (SiteScan scan = new SiteScan(store, site, seal.at(), seal.entry())) {
             scan.all(
-                    component -> {
-                        Ledger ledger = Ledger.of(component.facts());
+                    component -> Ledger.of(component.facts()),
+                    ledger -> {
                         opening.add(ledger);
                         backs.accept(ledger);
                     });

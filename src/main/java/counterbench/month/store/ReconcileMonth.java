@@ -1,6 +1,7 @@
 package counterbench.month.store;
 
 import counterbench.db.Store;
+import counterbench.job.rules.HardwareFacts;
 import counterbench.journal.SealedMonths;
 import counterbench.journal.store.SealReader;
 import counterbench.month.MonthAccount;
@@ -11,6 +12,7 @@ import counterbench.shared.Site;
 import counterbench.stock.Ledger;
 import java.time.Instant;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.function.LongConsumer;
 
 /** Works out a month's account of a site, as of a moment and as known at an entry. */
@@ -33,12 +35,15 @@ public final class ReconcileMonth {
         SealedMonths sealed = store.read(sql -> SealReader.upTo(sql, site.no(), known));
         try (SiteScan scan = new SiteScan(store, site, asOf, known)) {
             Gathering gathering = new Gathering(scan, month, sealed, progress);
-            scan.all(gathering::take);
+            scan.all(gathering::work, gathering::take);
             OpeningScan.fill(store, site, month, sealed, gathering.account, move -> {});
             gathering.account.addStore(Ledger.of(scan.storeOnly()), scan.looseCounts());
             return gathering.account;
         }
     }
+
+    /** A component with what follows from it alone. */
+    private record Worked(Component component, Ledger ledger, List<HardwareFacts> completed) {}
 
     /** What is gathered on the way through the components. */
     private static final class Gathering {
@@ -53,10 +58,14 @@ public final class ReconcileMonth {
             this.progress = progress;
         }
 
-        void take(Component component) {
+        Worked work(Component component) {
             Ledger ledger = Ledger.of(component.facts());
-            account.addComponent(
-                    ledger, hardware.completed(component, ledger), component.facts().ends());
+            return new Worked(component, ledger, hardware.completed(component, ledger));
+        }
+
+        void take(Worked worked) {
+            Component component = worked.component();
+            account.addComponent(worked.ledger(), worked.completed(), component.facts().ends());
             jobs += component.jobs().size();
             progress.accept(jobs);
         }

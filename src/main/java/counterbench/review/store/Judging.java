@@ -72,7 +72,7 @@ final class Judging {
         begin();
         outcome.replaceAll();
         JudgeComponent judge = new JudgeComponent(site, scan.terms(), asOf);
-        ReadAhead.<Component>each(scan::all, c -> take(judge.judge(c)));
+        scan.all(judge::judge, this::take);
         storeMoves.addAll(Ledger.of(scan.storeOnly()).moves());
         StoreTimeline.ofAll(storeMoves, scan.looseCounts()).values().forEach(this::takePart);
         credits(scan);

@@ -121,13 +121,13 @@ final class KeptFindings {
     private static void insertFindings(DSLContext sql, int siteNo, List<Outcome.Placed> placed) {
         Map<Integer, Integer> lines = new HashMap<>();
         lines.put(0, lastSectionLine(sql, siteNo));
-        List<KeptFindingRecord> records = new ArrayList<>();
-        for (Outcome.Placed one : placed) {
-            int line = lines.merge(one.jobNo(), 1, Integer::sum);
-            records.add(record(JobKey.of(siteNo, one.jobNo(), line), one));
-        }
-        for (int i = 0; i < records.size(); i += CHUNK) {
-            sql.batchInsert(records.subList(i, Math.min(records.size(), i + CHUNK))).execute();
+        for (int i = 0; i < placed.size(); i += CHUNK) {
+            List<KeptFindingRecord> records = new ArrayList<>();
+            for (Outcome.Placed one : placed.subList(i, Math.min(placed.size(), i + CHUNK))) {
+                int line = lines.merge(one.jobNo(), 1, Integer::sum);
+                records.add(record(JobKey.of(siteNo, one.jobNo(), line), one));
+            }
+            sql.batchInsert(records).execute();
         }
     }
 

@@ -4,44 +4,69 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads on one thread and works on another, a few hundred items ahead at most, so that a second
- * core is used and memory stays small.
+ * Reads on one thread, works on as many as there are processors, and takes what comes of it in the
+ * order of reading. Only a few hundred items are ahead, so that all processors are used and memory
+ * stays small.
  */
-final class ReadAhead<T> {
+final class ReadAhead<T, R> {
     private static final int AT_ONCE = 64;
     private static final int AHEAD = 8;
     private static final long POLL_MILLIS = 200;
 
-    private final BlockingQueue<List<T>> queue = new ArrayBlockingQueue<>(AHEAD);
+    private final BlockingQueue<Future<List<R>>> queue = new ArrayBlockingQueue<>(AHEAD);
     private final AtomicBoolean done = new AtomicBoolean();
     private final AtomicBoolean stopped = new AtomicBoolean();
+    private final Function<T, R> work;
+    private final ExecutorService workers =
+            Executors.newFixedThreadPool(
+                    Runtime.getRuntime().availableProcessors(),
+                    task -> daemon(task, "counterbench-worker"));
     private volatile @Nullable Throwable failure;
 
-    /** Gives every item of the source, in order, to the work on the calling thread. */
-    static <T> void each(Consumer<Consumer<T>> source, Consumer<T> work) {
-        new ReadAhead<T>().run(source, work);
+    private ReadAhead(Function<T, R> work) {
+        this.work = work;
     }
 
-    private void run(Consumer<Consumer<T>> source, Consumer<T> work) {
-        Thread reader = new Thread(() -> read(source), "counterbench-reader");
-        reader.setDaemon(true);
+    /**
+     * Gives what the work makes of every item of the source, in order, to the calling thread.
+     *
+     * @param work what is done with an item; on several threads at the same time
+     */
+    static <T, R> void each(Consumer<Consumer<T>> source, Function<T, R> work, Consumer<R> taker) {
+        new ReadAhead<>(work).run(source, taker);
+    }
+
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    private void run(Consumer<Consumer<T>> source, Consumer<R> taker) {
+        Thread reader = daemon(() -> read(source), "counterbench-reader");
         reader.start();
         try {
-            for (List<T> some = next(); some != null; some = next()) {
-                some.forEach(work);
+            for (List<R> some = next(); some != null; some = next()) {
+                some.forEach(taker);
             }
         } finally {
             stopped.set(true);
             queue.clear();
+            workers.shutdownNow();
             join(reader);
         }
-        rethrow();
+        rethrow(failure);
     }
 
     private void read(Consumer<Consumer<T>> source) {
@@ -65,8 +90,9 @@ final class ReadAhead<T> {
     private void give(List<T> some) {
         List<T> copy = List.copyOf(some);
         some.clear();
+        Future<List<R>> worked = workers.submit(() -> copy.stream().map(work).toList());
         try {
-            while (!queue.offer(copy, POLL_MILLIS, TimeUnit.MILLISECONDS)) {
+            while (!queue.offer(worked, POLL_MILLIS, TimeUnit.MILLISECONDS)) {
                 if (stopped.get()) {
                     throw new IllegalStateException("nobody works on what is read any more");
                 }
@@ -77,19 +103,25 @@ final class ReadAhead<T> {
         }
     }
 
-    /** The next items; null after the last. */
-    private @Nullable List<T> next() {
+    /** What came of the next items; null after the last. */
+    private @Nullable List<R> next() {
         try {
             while (true) {
                 boolean ended = done.get();
-                List<T> some = queue.poll(ended ? 0 : POLL_MILLIS, TimeUnit.MILLISECONDS);
-                if (some != null || ended) {
-                    return some;
+                Future<List<R>> some = queue.poll(ended ? 0 : POLL_MILLIS, TimeUnit.MILLISECONDS);
+                if (some != null) {
+                    return some.get();
+                }
+                if (ended) {
+                    return null;
                 }
             }
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the work was interrupted", e);
+        } catch (ExecutionException e) {
+            rethrow(e.getCause());
+            throw new IllegalStateException("the work failed", e);
         }
     }
 
@@ -107,8 +139,7 @@ final class ReadAhead<T> {
         }
     }
 
-    private void rethrow() {
-        Throwable thrown = failure;
+    private static void rethrow(@Nullable Throwable thrown) {
         if (thrown instanceof RuntimeException runtime) {
             throw runtime;
         }

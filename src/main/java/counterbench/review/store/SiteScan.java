@@ -21,6 +21,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +33,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SiteScan implements AutoCloseable {
     private static final int LAST_JOB = (1 << 29) - 1;
+
+    /** Of more jobs than these, what matters is found sooner by reading what there is of all. */
+    private static final int FEW_JOBS = 1_000;
 
     private final Store store;
     private final Site site;
@@ -59,7 +63,8 @@ public final class SiteScan implements AutoCloseable {
     }
 
     private SiteScan(
-            Store store, Site site, Instant asOf, long known, @Nullable Set<Integer> jobNos) {
+            Store store, Site site, Instant asOf, long known, @Nullable Set<Integer> some) {
+        @Nullable Set<Integer> jobNos = some == null || some.size() > FEW_JOBS ? null : some;
         this.store = store;
         this.site = site;
         this.horizon = new Horizon(site, asOf);
@@ -142,6 +147,17 @@ public final class SiteScan implements AutoCloseable {
         scan(1, LAST_JOB, components);
         giveRest(components);
         looseKits.each(sql, site.no(), components);
+    }
+
+    /**
+     * Makes something of every component, ahead and on several threads, and gives it in the order
+     * of {@link #all(Consumer)}. Not for an act that holds a lock: the threads read by connections
+     * of their own.
+     *
+     * @param work pure
+     */
+    public <R> void all(Function<Component, R> work, Consumer<R> taker) {
+        ReadAhead.<Component, R>each(this::all, work, taker);
     }
 
     /** Gives the components of some jobs. */

@@ -236,7 +236,11 @@ final class TermsReader {
 
     private Condition vinsThatMatter() {
         if (jobNos == null) {
-            return DSL.noCondition();
+            return JOBS_FACT.VIN_KEY.in(
+                    DSL.select(JOBS_FACT.VIN_KEY)
+                            .from(JOBS_FACT)
+                            .groupBy(JOBS_FACT.VIN_KEY)
+                            .having(DSL.count().gt(1)));
         }
         Set<String> vins =
                 new HashSet<>(

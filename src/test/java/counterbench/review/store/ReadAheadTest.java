@@ -17,8 +17,8 @@ class ReadAheadTest {
     @Test
     void every_item_is_worked_on_in_order() {
         List<Integer> worked = new ArrayList<>();
-        ReadAhead.each(numbers(10_001), worked::add);
-        assertThat(worked).isEqualTo(IntStream.range(0, 10_001).boxed().toList());
+        ReadAhead.each(numbers(10_001), n -> n * 2, worked::add);
+        assertThat(worked).isEqualTo(IntStream.range(0, 10_001).mapToObj(n -> n * 2).toList());
     }
 
     @Test
@@ -29,7 +29,7 @@ class ReadAheadTest {
                     numbers(64).accept(taker);
                     throw new IllegalStateException("the file ends here");
                 };
-        assertThatThrownBy(() -> ReadAhead.each(broken, worked::add))
+        assertThatThrownBy(() -> ReadAhead.each(broken, n -> n, worked::add))
                 .hasMessage("the file ends here");
         assertThat(worked).hasSize(64);
     }
@@ -42,7 +42,21 @@ class ReadAheadTest {
                                         numbers(1_000_000),
                                         n -> {
                                             throw new IllegalArgumentException("no " + n);
-                                        }))
+                                        },
+                                        n -> {}))
                 .hasMessage("no 0");
+    }
+
+    @Test
+    void what_the_taker_throws_stops_reading_and_work() {
+        assertThatThrownBy(
+                        () ->
+                                ReadAhead.each(
+                                        numbers(1_000_000),
+                                        n -> n,
+                                        n -> {
+                                            throw new IllegalArgumentException("not " + n);
+                                        }))
+                .hasMessage("not 0");
     }
 }
