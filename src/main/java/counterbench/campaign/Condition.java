@@ -29,13 +29,17 @@ public record Condition(Map<String, String> answers) {
      * unknown, whatever the others say.
      */
     public Holds on(Map<String, String> attributes) {
-        if (!attributes.keySet().containsAll(answers.keySet())) {
-            return Holds.UNKNOWN;
+        Holds holds = Holds.YES;
+        for (Map.Entry<String, String> wanted : answers.entrySet()) {
+            String answer = attributes.get(wanted.getKey());
+            if (answer == null) {
+                return Holds.UNKNOWN;
+            }
+            if (!answer.equals(wanted.getValue())) {
+                holds = Holds.NO;
+            }
         }
-        boolean holds =
-                answers.entrySet().stream()
-                        .allMatch(a -> a.getValue().equals(attributes.get(a.getKey())));
-        return holds ? Holds.YES : Holds.NO;
+        return holds;
     }
 
     @Override

@@ -13,6 +13,7 @@ public final class HardwareOfJobs {
     private final Site site;
     private final Terms terms;
     private final Instant asOf;
+    private final LikeVehicles like = new LikeVehicles();
 
     public HardwareOfJobs(Site site, Terms terms, Instant asOf) {
         this.site = site;
@@ -29,7 +30,7 @@ public final class HardwareOfJobs {
 
     private Optional<HardwareFacts> completed(JobFile file, Component component, Ledger ledger) {
         JobCase jobCase = new JobCase(site, terms, asOf, file);
-        JudgeWork work = new JudgeWork(jobCase, component, ledger);
+        JudgeWork work = new JudgeWork(jobCase, component, ledger, like);
         return jobCase.job()
                 .map(job -> new JudgedJob(site, job, asOf))
                 .filter(JudgedJob::isCompleted)

@@ -25,6 +25,7 @@ public final class JudgeComponent {
     private final Site site;
     private final Terms terms;
     private final Instant asOf;
+    private final LikeVehicles like = new LikeVehicles();
 
     public JudgeComponent(Site site, Terms terms, Instant asOf) {
         this.site = site;
@@ -59,7 +60,7 @@ public final class JudgeComponent {
             Set<String> doubtful) {
         JobCase jobCase = new JobCase(site, terms, asOf, file);
         List<CoreHistory> cores = jobCase.cores();
-        new JudgeWork(jobCase, component, ledger).judge(findings);
+        new JudgeWork(jobCase, component, ledger, like).judge(findings);
         new JudgeReturns(jobCase, cores).judge(findings);
         jobCase.termsChangeAt().ifPresent(findings::changesAt);
         doubtful.addAll(jobCase.doubtfulShipments(cores));

@@ -4,7 +4,6 @@ import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.job.Job;
 import counterbench.job.JudgedJob;
-import counterbench.job.Requirements;
 import counterbench.job.rules.HardwareFacts;
 import counterbench.job.rules.JobGoods;
 import counterbench.job.rules.JobRules;
@@ -33,8 +32,10 @@ final class JudgeWork {
     private final JobCase jobCase;
     private final Component component;
     private final Ledger ledger;
+    private final LikeVehicles like;
 
-    JudgeWork(JobCase jobCase, Component component, Ledger ledger) {
+    JudgeWork(JobCase jobCase, Component component, Ledger ledger, LikeVehicles like) {
+        this.like = like;
         this.jobCase = jobCase;
         this.component = component;
         this.ledger = ledger;
@@ -93,7 +94,7 @@ final class JudgeWork {
                         lotExpiry(),
                         ledger.balance(Account.bench(file.name())),
                         jobCase.terms().partUnits());
-        return new HardwareFacts(judged, Requirements.of(pack, jobCase.attributes()), goods);
+        return new HardwareFacts(judged, like.requirements(pack, jobCase.attributes()), goods);
     }
 
     private static void put(

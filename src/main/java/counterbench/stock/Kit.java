@@ -82,9 +82,12 @@ public record Kit(
 
     /** How much of a part it came without. */
     public Quantity missingOf(String part) {
-        return missing.stream()
-                .filter(m -> m.part().equals(part))
-                .map(PartQuantity::quantity)
-                .reduce(Quantity.ZERO, Quantity::plus);
+        Quantity sum = Quantity.ZERO;
+        for (PartQuantity one : missing) {
+            if (one.part().equals(part)) {
+                sum = sum.plus(one.quantity());
+            }
+        }
+        return sum;
     }
 }

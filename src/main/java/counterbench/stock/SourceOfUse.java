@@ -1,8 +1,10 @@
 package counterbench.stock;
 
+import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.shared.Quantity;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -20,6 +22,7 @@ public final class SourceOfUse {
     private final List<String> issued;
     private final Map<String, Kit> kits;
     private final Map<String, KitTerms> contents;
+    private final Map<String, Optional<String>> onlyKits = new HashMap<>();
 
     /**
      * @param issued serials of the kits issued to the job; one issued twice counts once
@@ -46,7 +49,9 @@ public final class SourceOfUse {
         if (use.kit() != null) {
             return Optional.of(use.kit());
         }
-        return isOld(use) ? Optional.empty() : onlyKitWith(use.part());
+        return isOld(use)
+                ? Optional.empty()
+                : onlyKits.computeIfAbsent(use.part(), this::onlyKitWith);
     }
 
     /** The serials of the kits issued to the job that hold the part, sorted. */
@@ -56,11 +61,13 @@ public final class SourceOfUse {
 
     /** How much of a part a kit held when it came: its contents less what was missing. */
     public static Quantity held(Kit kit, KitTerms contents, String part) {
-        return contents.contents().stream()
-                .filter(line -> line.part().equals(part))
-                .map(line -> line.quantity())
-                .reduce(Quantity.ZERO, Quantity::plus)
-                .minus(kit.missingOf(part));
+        Quantity held = Quantity.ZERO;
+        for (KitLine line : contents.contents()) {
+            if (line.part().equals(part)) {
+                held = held.plus(line.quantity());
+            }
+        }
+        return held.minus(kit.missingOf(part));
     }
 
     private static boolean isOld(Use use) {

@@ -25,6 +25,7 @@ public final class ProcedureFacts implements JobFacts {
     private final Map<String, String> attributes;
     private final Map<String, Instrument> instruments;
     private final SortedMap<String, StepMarks> marks = new TreeMap<>();
+    private final List<Step> applicable;
 
     /**
      * The facts of one job.
@@ -47,6 +48,7 @@ public final class ProcedureFacts implements JobFacts {
         SortedMap<String, List<Mark>> byStep = new TreeMap<>();
         marks.forEach(m -> byStep.computeIfAbsent(m.step(), s -> new ArrayList<>()).add(m));
         byStep.forEach((step, of) -> this.marks.put(step, new StepMarks(of)));
+        this.applicable = steps(Holds.YES);
     }
 
     @Override
@@ -56,7 +58,7 @@ public final class ProcedureFacts implements JobFacts {
 
     /** The steps whose condition holds for the vehicle, in the order of the pack. */
     List<Step> applicable() {
-        return steps(Holds.YES);
+        return applicable;
     }
 
     /** The steps that are so with the vehicle, in the order of the pack. */

@@ -15,9 +15,9 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads on one thread, works on as many as there are processors, and takes what comes of it in the
- * order of reading. Only a few hundred items are ahead, so that all processors are used and memory
- * stays small.
+ * Reads on one thread, works on as many as there are processors beside it, and takes what comes of
+ * it in the order of reading. Only a few hundred items are ahead, so that all processors are used
+ * and memory stays small.
  */
 final class ReadAhead<T, R> {
     private static final int AT_ONCE = 64;
@@ -30,7 +30,7 @@ final class ReadAhead<T, R> {
     private final Function<T, R> work;
     private final ExecutorService workers =
             Executors.newFixedThreadPool(
-                    Runtime.getRuntime().availableProcessors(),
+                    Math.max(1, Runtime.getRuntime().availableProcessors() - 1),
                     task -> daemon(task, "counterbench-worker"));
     private volatile @Nullable Throwable failure;
 
