@@ -61,6 +61,11 @@ public record DueCores(Pack pack, Map<String, String> attributes) {
                 : applying(lines).findFirst();
     }
 
+    /** Whether a core of that part may be one of those wanted, by the lines that may apply. */
+    public boolean mayTurnOutWanted(@Nullable String part) {
+        return concerning(part).stream().anyMatch(line -> holds(line) != Condition.Holds.NO);
+    }
+
     /** Whether a core of that part may be one of those wanted, by the lines known to apply. */
     public boolean mayBeWanted(@Nullable String part) {
         return applying(concerning(part)).findAny().isPresent();

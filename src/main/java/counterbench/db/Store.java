@@ -41,6 +41,7 @@ public final class Store implements AutoCloseable {
                     .withRenderSchema(false)
                     .withExecuteUpdateWithoutWhere(ExecuteWithoutWhere.THROW)
                     .withExecuteDeleteWithoutWhere(ExecuteWithoutWhere.THROW)
+                    .withAttachRecords(false)
                     .withExecuteLogging(false);
     private @Nullable Connection writer;
     private @Nullable Connection keeper;

@@ -43,7 +43,7 @@ public final class Readings {
                             .orElseThrow(
                                     () ->
                                             new Unreadable(
-                                                    "is not a weight above zero; write it as"
+                                                    "is not a weight above zero with its unit, kg or lb; write it as"
                                                             + " \"16.2 kg\" or \"35.7 lb\""));
 
     /** A calendar day. */

@@ -18,6 +18,7 @@ import counterbench.review.Settlements;
 import counterbench.shared.Site;
 import counterbench.stock.StoreCosts;
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -96,6 +97,10 @@ public final class ClaimCase {
         standing().stream()
                 .map(c -> "claim " + c.claim() + " of " + c.submittedOn() + " stands for it")
                 .forEach(against::add);
+        Instant done = job.job().completedAt();
+        if (done != null && !done.isBefore(site().endOf(day))) {
+            against.add("it was done on " + site().dayOf(done) + ", after the day of submission");
+        }
         if (job.job().isCompleted() && !cores().meet(terms.needs(), site().endOf(day))) {
             against.add("its core does not meet what the claim needs, " + terms.needs().word());
         }

@@ -34,8 +34,7 @@ public record BeginDrain(String tag, Stamp stamp) implements Act {
                                 remarks.add(
                                         "the drain begun at "
                                                 + begun
-                                                + " was not ended and counts no more; time runs"
-                                                + " anew"));
+                                                + " counts no more from here on; time runs anew"));
         int plugs = core.history().plugsAt(stamp.at());
         if (plugs > 0) {
             remarks.add(

@@ -31,7 +31,8 @@ final class OnShipment {
     }
 
     /**
-     * The facts that something was done to cores of a shipment that has not left.
+     * The facts that something was done to cores of a shipment that has not left. A core that did
+     * not leave with it can still be taken off.
      *
      * @param check refuses a core with which it cannot be done
      * @throws Refused if the shipment has left, or for one of the cores
@@ -44,7 +45,9 @@ final class OnShipment {
             Situation situation,
             Consumer<Handled> check) {
         boolean onPaper = done == CoreEvent.Kind.TAKEN_OFF;
-        refuseAfterLeaving(situation.shipment(shipment), situation.site());
+        if (!onPaper) {
+            refuseAfterLeaving(situation.shipment(shipment), situation.site());
+        }
         return tags.stream()
                 .map(
                         tag ->

@@ -91,9 +91,7 @@ public record PlugCore(String tag, @Nullable Long quantity, Stamp stamp) impleme
                                         in
                                                 + " plugs are logged in it, and it needs "
                                                 + terms.plugs()
-                                                + "; if that is a slip: unplug "
-                                                + tag
-                                                + " "
-                                                + (in - terms.plugs())));
+                                                + "; if that is a slip, reverse this entry and"
+                                                + " plug it anew"));
     }
 }

@@ -71,11 +71,17 @@ public record RemoveCore(String tag, String job, String serial, @Nullable String
     private List<String> remarks(JobState from) {
         List<String> remarks = new ArrayList<>();
         Optional<DueCores> due = from.pack().map(pack -> new DueCores(pack, from.attributes()));
-        if (due.filter(d -> !d.mayBeWanted(part)).isPresent()) {
+        if (due.filter(d -> !d.mayTurnOutWanted(part)).isPresent()) {
             remarks.add(
-                    "as far as its terms can be told for this vehicle, campaign "
+                    "campaign "
                             + from.job().campaign()
-                            + " wants no such core back");
+                            + " wants no such core back from this vehicle");
+        } else if (due.filter(d -> d.termsOf(part).isEmpty()).isPresent()) {
+            remarks.add(
+                    "what campaign "
+                            + from.job().campaign()
+                            + " asks of this core cannot be told, since its vehicle lacks an answer"
+                            + " that the terms ask for; complete the campaign's list of vehicles");
         }
         return remarks;
     }

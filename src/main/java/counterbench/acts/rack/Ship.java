@@ -162,6 +162,16 @@ public record Ship(String shipment, @Nullable Weight weight, @Nullable String ov
                             + " of its cores were not weighed; say the whole weight with --weight"
                             + " next time");
         }
+        leaving.cores().stream()
+                .filter(core -> core.terms().isEmpty())
+                .map(
+                        core ->
+                                "core "
+                                        + core.core().core()
+                                        + ": what its campaign asks of it cannot be told, so"
+                                        + " nobody judged its draining and plugs; look at it before"
+                                        + " it leaves")
+                .forEach(remarks::add);
         remarks.add(
                 "Rules for fuel-wetted parts are the shipper's to check; a logged drain is no"
                         + " permission.");

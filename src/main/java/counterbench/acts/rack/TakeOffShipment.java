@@ -11,7 +11,7 @@ import counterbench.facts.FactKind;
 import counterbench.shared.Refused;
 import java.util.List;
 
-/** Takes cores off a shipment that has not left. */
+/** Takes cores off a shipment with which they have not left. */
 public record TakeOffShipment(String shipment, List<String> tags, Stamp stamp) implements Act {
     public TakeOffShipment {
         tags = tags.stream().distinct().toList();
@@ -47,6 +47,9 @@ public record TakeOffShipment(String shipment, List<String> tags, Stamp stamp) i
                     core.asked() + " off shipment " + shipment,
                     "it is not on it",
                     "shipment show " + shipment + " lists those that are");
+        }
+        if (core.history().openPlacement().isEmpty()) {
+            OnShipment.refuseAfterLeaving(from, core.site());
         }
         core.refuseBeforeLastAct("taken off");
     }

@@ -103,6 +103,15 @@ public final class RecordAct {
                 after);
     }
 
+    /**
+     * Sees whether an act can be recorded as things stand, and records nothing.
+     *
+     * @throws counterbench.shared.Refused if it cannot be, or is not for the person's roles
+     */
+    public void mustBePossible(By by, Act act) {
+        store.again(() -> store.read(sql -> look(sql, by, act)));
+    }
+
     /** The entry that an act made under an identifier, even if it was taken back since. */
     public Optional<Entry> made(UUID entry) {
         return store.read(sql -> EntryReader.byId(sql, entry));

@@ -17,7 +17,10 @@ import java.util.Objects;
 import java.util.Set;
 import org.jooq.DSLContext;
 
-/** Which claims lines of remittances were matched to, whatever they name themselves. */
+/**
+ * Which claims lines of remittances were matched to, whatever they name themselves. Shares of more
+ * money than a line has were made of another line, which was taken back, and hold no more.
+ */
 final class CreditMatches {
     private final Map<String, List<Share>> shares = new HashMap<>();
 
@@ -50,12 +53,17 @@ final class CreditMatches {
                                 Objects.requireNonNull(row.decimal("amount"))));
     }
 
-    boolean isMatched(String credit) {
-        return shares.containsKey(credit);
+    boolean isMatched(Credit credit) {
+        List<Share> of = shares.getOrDefault(credit.name(), List.of());
+        BigDecimal sum = of.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return !of.isEmpty() && sum.abs().compareTo(credit.amount().abs()) <= 0;
     }
 
     /** What of a credit goes to some claims. */
     List<Credit> shares(Credit credit, Set<String> claims) {
+        if (!isMatched(credit)) {
+            return List.of();
+        }
         return shares.getOrDefault(credit.name(), List.of()).stream()
                 .filter(share -> claims.contains(share.claim()))
                 .map(share -> credit.matchedTo(share.claim(), share.amount()))

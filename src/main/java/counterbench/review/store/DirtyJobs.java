@@ -6,6 +6,7 @@ import static counterbench.db.generated.Tables.CREDITS_FACT;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.KIT_LINK;
+import static counterbench.db.generated.Tables.MATCHES_FACT;
 import static counterbench.db.generated.Tables.VERDICT;
 
 import counterbench.db.JobKey;
@@ -39,6 +40,7 @@ final class DirtyJobs {
         dirty.ofCores(CORE_TAG.SERIAL, touched.names("serial"));
         dirty.ofClaims(touched.names("claim"));
         dirty.ofClaims(dirty.claimsNamedIn(touched.names("credit")));
+        dirty.ofClaims(dirty.claimsMatchedTo(touched.names("credit")));
         dirty.due(now);
         dirty.withSameSerials();
         return dirty.found;
@@ -115,6 +117,20 @@ final class DirtyJobs {
                                                 CREDITS_FACT.REMITTANCE.eq(remittance),
                                                 CREDITS_FACT.CLAIM.isNotNull())
                                         .fetch(CREDITS_FACT.CLAIM)));
+    }
+
+    /** What becomes of a credit concerns the claims that it was matched to. */
+    private Set<String> claimsMatchedTo(Set<String> remittances) {
+        return Set.copyOf(
+                OneByOne.fetch(
+                        remittances,
+                        remittance ->
+                                sql.selectDistinct(MATCHES_FACT.CLAIM)
+                                        .from(MATCHES_FACT)
+                                        .where(
+                                                MATCHES_FACT.SITE_NO.eq((short) siteNo),
+                                                MATCHES_FACT.REMITTANCE.eq(remittance))
+                                        .fetch(MATCHES_FACT.CLAIM)));
     }
 
     private void due(Instant now) {

@@ -159,9 +159,7 @@ final class JobFiles {
      */
     private List<Credit> credits(JobRows.Rows rows) {
         List<Credit> credits = new ArrayList<>();
-        read(rows.of(FactKind.CREDITS))
-                .filter(c -> !matches.isMatched(c.name()))
-                .forEach(credits::add);
+        read(rows.of(FactKind.CREDITS)).filter(c -> !matches.isMatched(c)).forEach(credits::add);
         FactTable claims = FactTable.of(FactKind.CLAIMS);
         Set<String> names =
                 rows.of(FactKind.CLAIMS).stream()

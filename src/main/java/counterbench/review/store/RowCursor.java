@@ -18,6 +18,7 @@ final class RowCursor implements AutoCloseable {
     private final Iterator<? extends Record> rows;
     private final ToIntFunction<Record> jobNo;
     private @Nullable Record next;
+    private int nextJobNo;
 
     private RowCursor(ResultQuery<? extends Record> query, ToIntFunction<Record> jobNo) {
         this.cursor = query.fetchSize(FETCH).fetchLazy();
@@ -38,20 +39,21 @@ final class RowCursor implements AutoCloseable {
 
     private void advance() {
         next = rows.hasNext() ? rows.next() : null;
+        nextJobNo = next == null ? Integer.MAX_VALUE : jobNo.applyAsInt(next);
     }
 
     /** The job number of the next row; the greatest integer after the last. */
     int nextJobNo() {
-        return next == null ? Integer.MAX_VALUE : jobNo.applyAsInt(next);
+        return nextJobNo;
     }
 
     /** The rows of a job; those of jobs before it are passed over. */
     List<Record> take(int wanted) {
-        while (nextJobNo() < wanted) {
+        while (nextJobNo < wanted) {
             advance();
         }
         List<Record> taken = new ArrayList<>();
-        while (next != null && nextJobNo() == wanted) {
+        while (next != null && nextJobNo == wanted) {
             taken.add(next);
             advance();
         }

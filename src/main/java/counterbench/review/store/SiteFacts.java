@@ -245,7 +245,7 @@ final class SiteFacts {
                 rows ->
                         Keyed.merge(table, rows, visible).stream()
                                 .flatMap(k -> reader.credit(k.address(), k.row()).stream())
-                                .filter(c -> !matches.isMatched(c.name()))
+                                .filter(c -> !matches.isMatched(c))
                                 .map(c -> new CreditFacts(site, c, null, knownCore(c)))
                                 .forEach(credits));
     }

@@ -13,7 +13,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Gathers rows by category while they are written. A chart shows 25 categories at most: lying bars
  * the largest first, others in the order in which they come; what is left over is one category.
- * Categories that come to nothing are left out.
+ * Categories that come to nothing are left out. A line, which shows how something went on, has no
+ * such category: of too many points it shows some at equal distances, the last one always.
  */
 final class ChartData {
     private static final int SHOWN = 25;
@@ -76,7 +77,19 @@ final class ChartData {
         if (layout.type() == ChartLayout.Type.BAR) {
             points.sort(Comparator.comparing((Point p) -> p.values().get(0)).reversed());
         }
-        return points.size() <= SHOWN ? List.copyOf(points) : shortened(points);
+        if (points.size() <= SHOWN) {
+            return List.copyOf(points);
+        }
+        return layout.type() == ChartLayout.Type.LINE ? thinned(points) : shortened(points);
+    }
+
+    private static List<Point> thinned(List<Point> points) {
+        int step = (points.size() + SHOWN - 1) / SHOWN;
+        List<Point> shown = new ArrayList<>();
+        for (int i = (points.size() - 1) % step; i < points.size(); i += step) {
+            shown.add(points.get(i));
+        }
+        return List.copyOf(shown);
     }
 
     private static List<Point> shortened(List<Point> points) {

@@ -78,14 +78,22 @@ public abstract class RecordingCommand extends BaseCommand {
         Person person = in.person();
         Instant now = in.now();
         Stamp stamp = new Stamp(at(in, site, now), in.find(BY).orElse(person.name()));
-        for (AtSite one : acts(in, site, stamp)) {
-            var by = new RecordAct.By(person, one.site(), now, in.commandName(), in.line());
-            RecordAct.Recorded recorded = new RecordAct(store.get()).run(by, one.act());
+        List<AtSite> acts = acts(in, site, stamp);
+        RecordAct record = new RecordAct(store.get());
+        if (acts.size() > 1) {
+            acts.forEach(one -> record.mustBePossible(by(in, person, one, now), one.act()));
+        }
+        for (AtSite one : acts) {
+            RecordAct.Recorded recorded = record.run(by(in, person, one, now), one.act());
             in.print(done(in, recorded) + ": " + ActTold.where(one.site(), recorded.entry()));
             ActTold.besides(recorded).forEach(in::tell);
             hints(recorded).forEach(in::tell);
         }
         return Status.DONE;
+    }
+
+    private static RecordAct.By by(Invocation in, Person person, AtSite one, Instant now) {
+        return new RecordAct.By(person, one.site(), now, in.commandName(), in.line());
     }
 
     private static Instant at(Invocation in, Site site, Instant now) {

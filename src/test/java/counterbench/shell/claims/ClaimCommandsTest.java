@@ -125,6 +125,8 @@ class ClaimCommandsTest {
             assertThat(quinn.line("claim submit N-163 N-169").err())
                     .startsWith("claim for job \"N-169\": the job is not done; ");
             assertThat(quinn.line("claim submit N-936").err()).contains("there is no such job");
+            assertThat(quinn.line("claim submit N-163 --on 2026-03-24").err())
+                    .contains("it was done on 2026-03-25, after the day of submission");
             assertThat(quinn.line("claim submit N-163 --on 2026-05-01").err())
                     .contains("that day has not come yet");
             assertThat(quinn.line("claim submit N-163 N-166 --claim X-1").status())

@@ -117,4 +117,40 @@ class CreditMatchCommandTest {
                     .contains("RM-0227-N/35");
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_line_that_is_taken_back_pays_nobody_and_a_smaller_one_not_what_it_was_shared_for(
+            TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + line("first", "2490.32"));
+            var matched =
+                    quinn.line("credit match RM-Y/1 --claim CN-060=1200.00 --claim CN-061=1290.32");
+            assertThat(matched.status()).as(matched.err()).isEqualTo(Status.DONE);
+            assertThat(found(quinn)).contains("CN-060");
+
+            assertThat(quinn.line("reverse 9 --reason \"wrong amount\"").status())
+                    .isEqualTo(Status.DONE);
+            assertThat(found(quinn)).doesNotContain("CN-060").doesNotContain("CN-061");
+
+            quinn.line("import " + line("second", "10.00"));
+            assertThat(quinn.line("claim list --month 2026-04 --format csv").out())
+                    .doesNotContain(",paid\r\n");
+            assertThat(quinn.line("review --rule credit-unmatched --format csv").out())
+                    .contains("RM-Y/1");
+        }
+    }
+
+    private Path line(String name, String amount) throws IOException {
+        Path paper = Files.createDirectories(folder.resolve(name));
+        Files.writeString(
+                paper.resolve("credits.csv"),
+                "remittance,line,amount,paid_on\nRM-Y,1," + amount + ",2026-04-09\n");
+        return paper;
+    }
+
+    private static String found(FakeShell quinn) {
+        return quinn.line("review --rule paid-differently --format csv").out();
+    }
 }

@@ -135,8 +135,8 @@ class CoreActsTest {
             assertThat(told(rackOf(larkmere), "drain begin NC-0075"))
                     .isEqualTo(
                             "core NC-0075 drains until 2026-04-10 12:18 (18 min)\n"
-                                    + "the drain begun at 2026-04-10 11:50 was not ended and counts"
-                                    + " no more; time runs anew\n");
+                                    + "the drain begun at 2026-04-10 11:50 counts no more"
+                                    + " from here on; time runs anew\n");
         }
     }
 

@@ -71,6 +71,31 @@ class CoresBetweenSitesTest {
 
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
+    void of_several_owners_cores_all_arrive_or_none(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = RackShells.maren(larkmere);
+            String earlier = " --at \"2026-04-10 11:50\"";
+            done(maren, "core remove SC-90 --job S-218 --serial 7P288002 --site SOUTH" + earlier);
+            done(maren, "core send SC-90 --to NORTH --site SOUTH" + earlier);
+            done(maren, "core send NC-0072 --to SOUTH --at \"2026-04-02 09:00\"");
+            done(maren, "core arrive NC-0072 --site SOUTH --at \"2026-04-03 09:00\"");
+            done(maren, "core send NC-0072 --to NORTH" + earlier);
+            done(maren, "core arrive NC-0072");
+            String board = done(maren, "rack --site SOUTH --format csv").out();
+
+            var refused = maren.line("core arrive SC-90 NC-0072 --at \"2026-04-10 11:55\"");
+
+            assertThat(refused.messages())
+                    .containsExactly(
+                            "core \"NC-0072\" of site NORTH at site NORTH: it arrived at 2026-04-10"
+                                    + " 12:00; nothing is left to do");
+            assertThat(refused.status()).isEqualTo(Status.REFUSED);
+            assertThat(done(maren, "rack --site SOUTH --format csv").out()).isEqualTo(board);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
     void sheets_bring_both_events_and_are_refused_by_name(TestStores stores) throws IOException {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell maren = shell(larkmere);
