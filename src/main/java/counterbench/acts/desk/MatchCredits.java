@@ -7,13 +7,17 @@ import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.claims.Credit;
 import counterbench.claims.Money;
+import counterbench.claims.Standing;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
+import counterbench.review.JobFile;
 import counterbench.shared.Refused;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 
 /** Says which claims some lines of remittances pay. */
 public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
@@ -46,7 +50,31 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
     public Decision decide(Situation situation) {
         Set<String> matched = Set.copyOf(situation.directory().matchedCredits());
         shares.forEach(share -> check(share, situation, matched));
-        return new Decision(shares.stream().map(this::row).toList(), List.of());
+        return new Decision(
+                shares.stream().map(this::row).toList(),
+                shares.stream().flatMap(share -> doubt(share, situation).stream()).toList());
+    }
+
+    /** What the person should know of a pair that was taken all the same. */
+    private static Optional<String> doubt(Share share, Situation situation) {
+        JobFile file = situation.job(share.job()).file();
+        return file.claims().stream()
+                .filter(claim -> claim.claim().equals(share.claim()))
+                .findFirst()
+                .map(claim -> Standing.of(claim, file.credits()))
+                .map(standing -> doubt(share, standing));
+    }
+
+    private static @Nullable String doubt(Share share, Standing standing) {
+        String claim = "claim " + share.claim();
+        if (!standing.stands()) {
+            return claim + " stands no more: it is " + standing.state().words();
+        }
+        return standing.open()
+                .map(open -> open.subtract(share.amount()))
+                .filter(left -> left.signum() < 0)
+                .map(left -> claim + " is paid " + Money.text(left.negate()) + " too much by that")
+                .orElse(null);
     }
 
     private void check(Share share, Situation situation, Set<String> matched) {

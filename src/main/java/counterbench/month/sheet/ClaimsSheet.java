@@ -8,13 +8,14 @@ import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The claims that were submitted in the month and earlier ones that wait for money, and what has
- * come of them.
+ * The claims that were submitted in the month, and earlier ones that wait for money or were
+ * withdrawn or denied in the month, and what has come of them.
  */
 final class ClaimsSheet {
     private final SiteMonth period;
@@ -37,11 +38,17 @@ final class ClaimsSheet {
                 .forEach(claim -> add(claim, file));
     }
 
-    /** Those of the month, and earlier ones that still wait for money. */
+    /** Those of the month, and earlier ones that still wait for money or fell in it. */
     private boolean isShown(Claim claim, Standing standing) {
         boolean isEarlier = claim.submittedOn().isBefore(period.month().atDay(1));
         return period.books(claim.submittedOn(), claim.address())
-                || (isEarlier && isOpen(standing));
+                || (isEarlier && (isOpen(standing) || fell(claim)));
+    }
+
+    private boolean fell(Claim claim) {
+        return claim.fallsOn()
+                .filter(day -> YearMonth.from(day).equals(period.month()))
+                .isPresent();
     }
 
     private static boolean isOpen(Standing standing) {

@@ -6,6 +6,7 @@ import counterbench.journal.SealedMonths;
 import counterbench.journal.store.SealReader;
 import counterbench.judgement.Finding;
 import counterbench.review.FindingId;
+import counterbench.review.Settlements;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
@@ -27,6 +28,7 @@ public final class MonthFindings {
     private final Store store;
     private final Site site;
     private final SealedMonths sealed;
+    private final long newest;
 
     public MonthFindings(Store store, Site site) {
         this(store, site, Long.MAX_VALUE);
@@ -38,6 +40,7 @@ public final class MonthFindings {
     public MonthFindings(Store store, Site site, long known) {
         this.store = store;
         this.site = site;
+        this.newest = known;
         this.sealed = store.read(sql -> SealReader.upTo(sql, site.no(), known));
     }
 
@@ -84,11 +87,18 @@ public final class MonthFindings {
         return finding.month() != null && finding.month().isBefore(month);
     }
 
+    /** What the seal has closed; what was settled for it and is so no more, counts again. */
     private Set<Known> known(Seal seal) {
+        FindingBook book = new FindingBook(store);
+        Settlements then = book.settled(site, seal.at(), seal.entry());
+        Settlements now = book.settled(site, Instant.MAX, newest);
         Set<Known> known = new HashSet<>();
-        new ReviewSite(store)
-                .run(site, seal.at(), seal.entry(), jobs -> {})
-                .forEach(finding -> known.add(Known.of(finding)));
+        for (Finding finding :
+                new ReviewSite(store).run(site, seal.at(), seal.entry(), jobs -> {})) {
+            if (then.of(finding).isEmpty() || now.of(finding).isPresent()) {
+                known.add(Known.of(finding));
+            }
+        }
         return known;
     }
 

@@ -18,8 +18,8 @@ import java.util.Set;
 import org.jooq.DSLContext;
 
 /**
- * Which claims lines of remittances were matched to, whatever they name themselves. Shares of more
- * money than a line has were made of another line, which was taken back, and hold no more.
+ * Which claims lines of remittances were matched to, whatever they name themselves. Shares that do
+ * not come to what a line says were made of another one, which was taken back, and hold no more.
  */
 final class CreditMatches {
     private final Map<String, List<Share>> shares = new HashMap<>();
@@ -56,7 +56,7 @@ final class CreditMatches {
     boolean isMatched(Credit credit) {
         List<Share> of = shares.getOrDefault(credit.name(), List.of());
         BigDecimal sum = of.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return !of.isEmpty() && sum.abs().compareTo(credit.amount().abs()) <= 0;
+        return !of.isEmpty() && sum.compareTo(credit.amount()) == 0;
     }
 
     /** What of a credit goes to some claims. */

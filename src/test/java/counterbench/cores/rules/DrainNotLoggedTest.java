@@ -80,14 +80,14 @@ class DrainNotLoggedTest {
     }
 
     @Test
-    void the_month_is_that_of_the_completion_of_its_job() {
+    void the_month_is_that_in_which_its_job_ended_however_it_did() {
         CoreStory story = removed().packed("replacement", LATER);
         assertThat(story.in(CoreStory.completedJob("2026-03-31T23:59")).judgedBy(RULE))
                 .singleElement()
                 .returns(YearMonth.of(2026, 3), Finding::month);
         assertThat(story.in(CoreStory.job(CoreStory.at(LATER), Outcome.ABANDONED)).judgedBy(RULE))
                 .singleElement()
-                .returns(null, Finding::month);
+                .returns(YearMonth.of(2026, 3), Finding::month);
         assertThat(story.in(null).judgedBy(RULE)).singleElement().returns(null, Finding::campaign);
     }
 }

@@ -128,6 +128,7 @@ class CreditMatchCommandTest {
             var matched =
                     quinn.line("credit match RM-Y/1 --claim CN-060=1200.00 --claim CN-061=1290.32");
             assertThat(matched.status()).as(matched.err()).isEqualTo(Status.DONE);
+            assertThat(matched.err()).contains("claim CN-061 is paid 45.16 too much by that\n");
             assertThat(found(quinn)).contains("CN-060");
 
             assertThat(quinn.line("reverse 9 --reason \"wrong amount\"").status())

@@ -3,6 +3,7 @@ package counterbench.shell.month;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
+import counterbench.journal.store.EntryReader;
 import counterbench.month.sheet.BookKind;
 import counterbench.people.Person;
 import counterbench.people.Role;
@@ -132,6 +133,42 @@ class SealCommandTest {
             assertThat(february).anyMatch(cell -> cell.endsWith("=taken back: received"));
             opensWhereJanuaryEnded(maren);
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_settlement_that_is_taken_back_after_the_seal_counts_in_the_first_open_month(
+            TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = maren(larkmere);
+            String january = "review --site SOUTH --month 2026-01 --state settled --format csv";
+            String february = "review --site SOUTH --month 2026-02 --format csv";
+            settleAll(maren, "2026-01");
+            assertThat(maren.line("seal 2026-01").status()).isEqualTo(Status.DONE);
+            String sealed = maren.line(january).out();
+            String before = maren.line(february).out();
+
+            long settling = newest(larkmere) - 1;
+            assertThat(
+                            maren.line(
+                                            "reverse "
+                                                    + settling
+                                                    + " --reason \"not agreed\" --site SOUTH")
+                                    .status())
+                    .isEqualTo(Status.DONE);
+
+            assertThat(maren.line(january).out()).isEqualTo(sealed);
+            List<String> counted = maren.line(february).out().lines().toList();
+            assertThat(counted).hasSize((int) before.lines().count() + 1);
+            assertThat(counted).anyMatch(row -> row.contains(",2026-01,"));
+        }
+    }
+
+    private static long newest(Larkmere larkmere) {
+        return larkmere.store()
+                .read(sql -> EntryReader.newest(sql, Larkmere.SOUTH.no(), 1))
+                .get(0)
+                .number();
     }
 
     private void opensWhereJanuaryEnded(FakeShell maren) {
