@@ -168,9 +168,9 @@ public record Ship(String shipment, @Nullable Weight weight, @Nullable String ov
                         core ->
                                 "core "
                                         + core.core().core()
-                                        + ": what its campaign asks of it cannot be told, so"
-                                        + " nobody judged its draining and plugs; look at it before"
-                                        + " it leaves")
+                                        + ": no terms hold for it as far as can be told, so its"
+                                        + " draining and plugs were not judged; make sure of"
+                                        + " them")
                 .forEach(remarks::add);
         remarks.add(
                 "Rules for fuel-wetted parts are the shipper's to check; a logged drain is no"
