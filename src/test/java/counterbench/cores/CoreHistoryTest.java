@@ -178,6 +178,9 @@ class CoreHistoryTest {
             assertThat(CoreStatus.of(shuffled, null))
                     .as("seed %d, run %d", seed, run)
                     .isEqualTo(CoreStatus.of(told, null));
+            assertThat(Whereabouts.of(shuffled, "NORTH"))
+                    .as("seed %d, run %d", seed, run)
+                    .isEqualTo(Whereabouts.of(told, "NORTH"));
         }
     }
 
@@ -198,7 +201,9 @@ class CoreHistoryTest {
                             null,
                             "S-" + random.nextInt(3),
                             null,
-                            null));
+                            null,
+                            null,
+                            random.nextBoolean() ? "SOUTH" : "NORTH"));
         }
         return events;
     }

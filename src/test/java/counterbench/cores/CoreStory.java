@@ -127,6 +127,12 @@ public final class CoreStory {
         return add(kind, at, null, null, null, null, null, null, null);
     }
 
+    /** A fact that stands at an address of its own, wherever it is told. */
+    public CoreStory tellAs(Address address, Kind kind, Instant at) {
+        events.add(CoreEvent.of(address, core, kind, at));
+        return this;
+    }
+
     /** Added to, taken off or shipped with a shipment. */
     public CoreStory shipment(Kind kind, @Nullable String shipment, String at) {
         return add(kind, at(at), null, null, null, null, null, shipment, null);

@@ -101,6 +101,7 @@ public record SendCores(List<String> tags, String to, Stamp stamp) implements Ac
                                             + core.tag());
                         });
         refuseWhatTheyHave(core, asked);
+        refuseWhileDraining(core, asked);
         core.refuseBeforeLastAct("sent");
     }
 
@@ -122,14 +123,22 @@ public record SendCores(List<String> tags, String to, Stamp stamp) implements Ac
                         });
     }
 
+    /** What runs out on the road drains nowhere; nor does a period that goes on there count. */
+    private void refuseWhileDraining(Handled core, String asked) {
+        core.history()
+                .drainOpenAt(stamp.at())
+                .ifPresent(
+                        since -> {
+                            throw new Refused(
+                                    asked,
+                                    "it drains since " + core.site().wallTime(since),
+                                    "end that first, with --at if it is over: drain end "
+                                            + core.tag()
+                                            + "; close it and keep it upright before it travels");
+                        });
+    }
+
     private Optional<String> open(Handled core) {
-        if (core.history().drainOpenAt(stamp.at()).isPresent()) {
-            return Optional.of(
-                    "core "
-                            + core.tag()
-                            + " still drains by the book; record its end (drain end --at TIME),"
-                            + " close it and keep it upright before it travels");
-        }
         int in = core.history().plugsAt(stamp.at());
         return core.terms()
                 .filter(terms -> in < terms.plugs())

@@ -28,6 +28,7 @@ import counterbench.shared.Site;
 import counterbench.shell.Larkmere;
 import java.time.Instant;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -55,6 +56,7 @@ final class Yards {
     private final Random random;
     private final Map<String, String> expected = new TreeMap<>();
     private final Map<String, String> onShipment = new HashMap<>();
+    private final Set<String> draining = new HashSet<>();
     private Instant now = Larkmere.AS_OF;
     private int moved;
 
@@ -122,7 +124,7 @@ final class Yards {
             case 0, 1, 2, 3 -> send(owner, tag, other);
             case 4 -> arrive(other, tag, random.nextBoolean() ? owner : null);
             case 5, 6, 7 -> arriveWhereItGoes(tag);
-            case 8 -> handle(owner, tag, random.nextBoolean() ? begin(tag) : end(tag));
+            case 8 -> drain(owner, tag);
             case 9 -> handle(owner, tag, random.nextBoolean() ? plug(tag) : pack(tag));
             case 10 -> mayGoOntoShipment(owner, tag, other);
             default -> offShipment(owner, tag);
@@ -139,12 +141,15 @@ final class Yards {
         }
     }
 
-    private Act begin(String tag) {
-        return new BeginDrain(tag, stamp());
-    }
-
-    private Act end(String tag) {
-        return new EndDrain(tag, stamp());
+    private void drain(Site owner, String tag) {
+        String core = owner.site() + "/" + tag;
+        if (!draining.contains(core)) {
+            if (handle(owner, tag, new BeginDrain(tag, stamp()))) {
+                draining.add(core);
+            }
+        } else if (handle(owner, tag, new EndDrain(tag, stamp()))) {
+            draining.remove(core);
+        }
     }
 
     private Act plug(String tag) {
@@ -155,12 +160,17 @@ final class Yards {
         return new PackCore(tag, "carton", null, stamp());
     }
 
+    /** Of a core that drains, half the time after the end of that. */
     private void send(Site owner, String tag, Site to) {
         String core = owner.site() + "/" + tag;
+        if (draining.contains(core) && random.nextBoolean()) {
+            drain(owner, tag);
+        }
         boolean may =
                 SITES.stream().anyMatch(s -> s.site().equals(expected.get(core)))
                         && !to.site().equals(expected.get(core))
-                        && !onShipment.containsKey(core);
+                        && !onShipment.containsKey(core)
+                        && !draining.contains(core);
         assertThat(does(owner, new SendCores(List.of(tag), to.site(), stamp())))
                 .as("send " + core)
                 .isEqualTo(may);
@@ -215,12 +225,13 @@ final class Yards {
     }
 
     /** What is on the way or gone takes no act; in a yard it may be refused for other reasons. */
-    private void handle(Site owner, String tag, Act act) {
+    private boolean handle(Site owner, String tag, Act act) {
         String where = expected.getOrDefault(owner.site() + "/" + tag, "nowhere");
         boolean done = does(owner, act);
         assertThat(done && (where.startsWith(Places.ON_THE_WAY) || where.equals(Places.GONE)))
                 .as("%s on %s", act, where)
                 .isFalse();
+        return done;
     }
 
     private void ontoShipment(Site owner, String tag) {

@@ -12,8 +12,6 @@ import counterbench.shell.Larkmere;
 import counterbench.shell.Runner;
 import counterbench.shell.Status;
 import counterbench.shell.Transcript;
-import counterbench.shell.care.ReverseCommand;
-import counterbench.shell.intake.ImportCommand;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,7 +96,7 @@ class CoresBetweenSitesTest {
     @MethodSource("counterbench.db.TestStores#both")
     void sheets_bring_both_events_and_are_refused_by_name(TestStores stores) throws IOException {
         try (Larkmere larkmere = Larkmere.full(stores)) {
-            FakeShell maren = shell(larkmere);
+            FakeShell maren = RackShells.maren(larkmere);
             Path bad =
                     sheet(
                             "cores-bad.csv",
@@ -137,21 +135,11 @@ class CoresBetweenSitesTest {
                 "core,event,at,quantity,other_site\n" + String.join("\n", rows) + "\n");
     }
 
-    private static FakeShell shell(Larkmere larkmere) {
-        return larkmere.shellOf(
-                RackShells.MAREN,
-                new CoreSendCommand(larkmere::store, larkmere.sites()),
-                new CoreArriveCommand(larkmere::store, larkmere.sites()),
-                new RackCommand(larkmere::store, larkmere.sites()),
-                new ReverseCommand(larkmere::store, larkmere.sites()),
-                new ImportCommand(larkmere::store, larkmere.sites()));
-    }
-
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
     void what_is_taken_back_never_happened(TestStores stores) {
         try (Larkmere larkmere = Larkmere.full(stores)) {
-            FakeShell maren = shell(larkmere);
+            FakeShell maren = RackShells.maren(larkmere);
             String before = board(maren);
             done(maren, "core send NC-0072 --to SOUTH");
             String sent = board(maren);

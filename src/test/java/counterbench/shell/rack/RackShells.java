@@ -9,7 +9,9 @@ import counterbench.shell.BaseCommand;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
+import counterbench.shell.care.ReverseCommand;
 import counterbench.shell.counter.TransitCommand;
+import counterbench.shell.intake.ImportCommand;
 import java.util.Set;
 
 /** Shells at the rack of the invented garage's north yard. */
@@ -64,7 +66,9 @@ final class RackShells {
             new ShipmentShowCommand(larkmere::store, larkmere.sites()),
             new AcknowledgeCommand(larkmere::store, larkmere.sites()),
             new TransitCommand(larkmere::store, larkmere.sites()),
-            new ExportManifestCommand(larkmere::store, larkmere.sites(), new WorkbookWriter())
+            new ExportManifestCommand(larkmere::store, larkmere.sites(), new WorkbookWriter()),
+            new ReverseCommand(larkmere::store, larkmere.sites()),
+            new ImportCommand(larkmere::store, larkmere.sites())
         };
     }
 }
