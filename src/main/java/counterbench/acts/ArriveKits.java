@@ -6,6 +6,7 @@ import counterbench.shared.NearMatch;
 import counterbench.shared.Problem;
 import counterbench.shared.Refused;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -31,16 +32,9 @@ public record ArriveKits(List<String> kits, String from, @Nullable String docume
     public Decision decide(Situation situation) {
         Leaving.mustBeOther(situation, from);
         UnderWay underWay = situation.directory().underWay();
-        List<Problem> problems = new ArrayList<>();
-        for (int i = 0; i < kits.size(); i++) {
-            String kit = kits.get(i);
-            if (kits.indexOf(kit) < i) {
-                problems.add(
-                        new Problem("kit \"" + kit + "\"", "it is named twice", "name it once"));
-            } else {
-                problem(situation, underWay, kit).ifPresent(problems::add);
-            }
-        }
+        List<Problem> problems = new ArrayList<>(NamedTwice.problems("kit", kits));
+        new LinkedHashSet<>(kits)
+                .forEach(kit -> problem(situation, underWay, kit).ifPresent(problems::add));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }

@@ -28,17 +28,10 @@ public record MoveKits(List<String> kits, Leaving leaving, Stamp stamp) implemen
     @Override
     public Decision decide(Situation situation) {
         leaving.mustHaveDestination(situation);
-        List<Problem> problems = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>(NamedTwice.problems("kit", kits));
         List<String> remarks = new ArrayList<>();
-        for (int i = 0; i < kits.size(); i++) {
-            KitState kit = situation.kit(kits.get(i));
-            if (kits.indexOf(kits.get(i)) < i) {
-                problems.add(
-                        new Problem(
-                                "kit \"" + kits.get(i) + "\"",
-                                "it is named twice",
-                                "name it once"));
-            }
+        for (String serial : kits) {
+            KitState kit = situation.kit(serial);
             problem(kit).ifPresent(problems::add);
             if (leaving.kind() == StockEvent.Kind.SENT && kit.isOpened()) {
                 remarks.add(opened(kit));

@@ -118,15 +118,8 @@ public record ReceiveKits(List<String> kits, String kitPart, Delivery delivery, 
     }
 
     private void refuseUnlessNew(Situation situation) {
-        List<Problem> problems = new ArrayList<>();
-        for (int i = 0; i < kits.size(); i++) {
-            String kit = kits.get(i);
-            if (kits.indexOf(kit) < i) {
-                problems.add(
-                        new Problem("kit \"" + kit + "\"", "it is named twice", "name it once"));
-            }
-            problem(situation, kit).ifPresent(problems::add);
-        }
+        List<Problem> problems = new ArrayList<>(NamedTwice.problems("kit", kits));
+        kits.forEach(kit -> problem(situation, kit).ifPresent(problems::add));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }

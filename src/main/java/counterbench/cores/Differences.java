@@ -30,7 +30,7 @@ public final class Differences {
                 facts.cores().stream().filter(core -> !isNamed(core, facts)).toList();
         List<Difference> found = new ArrayList<>();
         for (Acknowledgement row : facts.acknowledgements()) {
-            stray(row, facts, unnamed, found);
+            stray(row, facts, found);
             otherSerial(row, facts, found);
         }
         unnamed.forEach(
@@ -50,6 +50,22 @@ public final class Differences {
                 || facts.acknowledgements().stream().anyMatch(row -> names(row, core));
     }
 
+    /** The cores of which they do not say elsewhere, by tag or serial, what this row says. */
+    private static List<CoreHistory> leftOut(Acknowledgement stray, ShipmentFacts facts) {
+        List<Acknowledgement> alike =
+                facts.acknowledgements().stream()
+                        .filter(row -> row.core() != null || row.serial() != null)
+                        .filter(row -> isReceipt(row) == isReceipt(stray))
+                        .toList();
+        return facts.cores().stream()
+                .filter(core -> alike.stream().noneMatch(row -> names(row, core)))
+                .toList();
+    }
+
+    private static boolean isReceipt(Acknowledgement row) {
+        return row.event() == CoreEvent.Kind.RECEIVED;
+    }
+
     private static boolean names(Acknowledgement row, CoreHistory core) {
         if (row.core() != null) {
             return row.core().equals(core.core());
@@ -57,16 +73,12 @@ public final class Differences {
         return row.serial() == null || row.serial().equals(core.serial());
     }
 
-    private static void stray(
-            Acknowledgement row,
-            ShipmentFacts facts,
-            Collection<CoreHistory> unnamed,
-            List<Difference> found) {
+    private static void stray(Acknowledgement row, ShipmentFacts facts, List<Difference> found) {
         if (facts.cores().stream().anyMatch(core -> names(row, core))) {
             return;
         }
         String theirs = theirs(row);
-        List<Candidate> candidates = candidates(row.core(), row.serial(), unnamed);
+        List<Candidate> candidates = candidates(row.core(), row.serial(), leftOut(row, facts));
         candidates.forEach(
                 c -> found.add(new Difference(Kind.NOT_ON_OURS, theirs, c.core(), c.why())));
         if (candidates.isEmpty()) {

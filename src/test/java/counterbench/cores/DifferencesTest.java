@@ -88,11 +88,29 @@ class DifferencesTest {
 
     @Test
     void a_core_that_they_have_named_already_is_not_proposed() {
-        said("C-1001", null).said("C-1002", null);
+        said("C-1001", null).said("C-1001", null).said("C-1002", null);
         assertThat(found(core("C-1001", null)))
                 .containsExactly(
                         "on their sheet and not on ours: core C-1002; no core that they left out is"
                                 + " like it");
+    }
+
+    @Test
+    void a_core_that_they_only_received_may_be_meant_where_they_accept_another_tag() {
+        said("C-1001", null).said("C-1O01", null);
+        assertThat(found(core("C-1001", null)))
+                .containsExactly(
+                        "on their sheet and not on ours: core C-1O01; is it C-1001? (the tag is a slip"
+                                + " of the hand away)");
+    }
+
+    @Test
+    void what_they_said_of_all_does_not_hide_which_core_a_name_may_mean() {
+        said("C-1009", null).said(null, null);
+        assertThat(found(core("C-1001", null)))
+                .containsExactly(
+                        "on their sheet and not on ours: core C-1009; is it C-1001? (the tag is a slip"
+                                + " of the hand away)");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package counterbench.acts.rack;
 
 import counterbench.acts.CoreAway;
+import counterbench.acts.NamedTwice;
 import counterbench.cores.Whereabouts;
 import counterbench.cores.Whereabouts.Place;
 import counterbench.shared.NearMatch;
@@ -47,7 +48,7 @@ public record Incoming(
      */
     public Map<Site, List<String>> byOwner(
             List<String> tags, @Nullable String of, @Nullable String from) {
-        List<Problem> problems = new ArrayList<>(NamedTwice.problems(tags));
+        List<Problem> problems = new ArrayList<>(NamedTwice.problems("core", tags));
         Map<Site, List<String>> byOwner = new LinkedHashMap<>();
         for (String tag : tags) {
             List<CoreAway> found =

@@ -84,7 +84,7 @@ public final class Manifest {
     }
 
     private static void weight(Map<String, @Nullable Object> row, Optional<Weight> weight) {
-        row.put("weight", weight.map(Weight::amount).orElse(null));
+        row.put("weight", weight.map(Weight::shown).orElse(null));
         row.put("weight_unit", weight.map(w -> w.unit().symbol()).orElse(null));
     }
 

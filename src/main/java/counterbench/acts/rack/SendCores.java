@@ -3,6 +3,7 @@ package counterbench.acts.rack;
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
 import counterbench.acts.Named;
+import counterbench.acts.NamedTwice;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.cores.Answer;
@@ -48,7 +49,7 @@ public record SendCores(List<String> tags, String to, Stamp stamp) implements Ac
     @Override
     public Decision decide(Situation situation) {
         mustBeSite(situation);
-        List<Problem> problems = new ArrayList<>(NamedTwice.problems(tags));
+        List<Problem> problems = new ArrayList<>(NamedTwice.problems("core", tags));
         List<FactRow> rows = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         for (String tag : new TreeSet<>(tags)) {

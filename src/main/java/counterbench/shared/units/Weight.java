@@ -1,6 +1,7 @@
 package counterbench.shared.units;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param unit {@code kg} or {@code lb}
  */
 public record Weight(BigDecimal amount, Unit unit) {
+    private static final int MOST_WRITTEN = 6;
     private static final Pattern WRITTEN =
             Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,6})?)\\s*(kg|lb)");
 
@@ -62,9 +64,18 @@ public record Weight(BigDecimal amount, Unit unit) {
         return Units.compare(amount, unit, other.amount, other.unit) > 0;
     }
 
+    /**
+     * The amount as it is shown: what pounds make in kilograms has nine decimals, and gets three.
+     */
+    public BigDecimal shown() {
+        BigDecimal rounded =
+                amount.scale() > MOST_WRITTEN ? amount.setScale(3, RoundingMode.HALF_EVEN) : amount;
+        BigDecimal plain = rounded.stripTrailingZeros();
+        return plain.setScale(Math.max(0, plain.scale()));
+    }
+
     @Override
     public String toString() {
-        BigDecimal plain = amount.stripTrailingZeros();
-        return plain.setScale(Math.max(0, plain.scale())).toPlainString() + " " + unit;
+        return shown().toPlainString() + " " + unit;
     }
 }

@@ -25,7 +25,8 @@ public final class DemoCommand extends BaseCommand {
                     "shipment add SH-N14 NC-0072 NC-0074",
                     "ship SH-N14",
                     "ship SH-N14 --override \"the caps are in the same box\"",
-                    "shipment show SH-N07");
+                    "shipment show SH-N07",
+                    "shipment show SH-S04 --site SOUTH");
     private static final Option<Path> HOME =
             Option.of(
                     "home",
@@ -85,13 +86,13 @@ public final class DemoCommand extends BaseCommand {
         atTheRack(in);
     }
 
-    /** Nothing was let go by override in the paper, since that is done by command only. */
     private static void atTheRack(Invocation in) {
         in.print("");
         in.print("at the rack, in the shell");
         AT_THE_RACK.forEach(line -> in.print("  " + line));
         in.print(
                 "ship is refused while NC-0074 has no plugs, and goes with the lead's reason; of"
-                        + " SH-N07 the return centre's sheet differs from ours");
+                        + " SH-N07 the return centre's sheet differs from ours; SH-S04 left by the"
+                        + " lead's word, too");
     }
 }

@@ -1,9 +1,14 @@
 package counterbench.shell.demo;
 
+import counterbench.acts.rack.Ship;
 import counterbench.db.Store;
+import counterbench.facts.FactKind;
+import counterbench.facts.FactRow;
 import counterbench.intake.ImportReport;
 import counterbench.intake.store.ImportPaper;
 import counterbench.intake.store.LoadPack;
+import counterbench.journal.Draft;
+import counterbench.journal.store.JooqJournal;
 import counterbench.people.NewSite;
 import counterbench.people.Person;
 import counterbench.people.Pin;
@@ -56,7 +61,21 @@ final class DemoGarage {
         takeIn(north);
         take("north", north);
         take("south", south);
+        letGo(south);
         return List.of(north, south);
+    }
+
+    /** A shipment with a stop on it, which left by the lead's word; no sheet can say that. */
+    private void letGo(Site south) {
+        FactRow override =
+                FactRow.of(FactKind.OVERRIDES)
+                        .with("gate", Ship.GATE)
+                        .with("subject", "SH-S04")
+                        .with("at", Instant.parse("2026-02-26T15:30:00-06:00"))
+                        .with("reason", "the other cap cracked; it stands upright in a closed tote")
+                        .with("findings", "core SC-0020: plugs-short, 1 of 2 plugs are logged");
+        new JooqJournal(store)
+                .record(Draft.of(south, now, LEAD.name(), "ship", SOURCE), List.of(override));
     }
 
     private static NewSite yard(String site, String name) {

@@ -19,6 +19,15 @@ class SsccTest {
         assertThat(sscc.serial(PREFIX)).isEqualTo(2_123_456);
     }
 
+    /** An SSCC of GS1's own Barcode Syntax Engine, and the same with a wrong check digit. */
+    @Test
+    void another_published_number_comes_out_and_not_with_another_check_digit() {
+        assertThat(Sscc.of(new CompanyPrefix("2345678"), 1, 901_234_567).digits())
+                .isEqualTo("123456789012345675");
+        assertThatThrownBy(() -> new Sscc("123456789012345670"))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void a_longer_prefix_leaves_fewer_serials() {
         assertThat(Sscc.serials(PREFIX)).isEqualTo(1_000_000_000);

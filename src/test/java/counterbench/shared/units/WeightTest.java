@@ -25,9 +25,17 @@ class WeightTest {
                 .hasToString("Optional[16.2 kg]");
         assertThat(Weight.sum(List.of(weight("1 lb"), weight("2 lb"))))
                 .hasToString("Optional[3 lb]");
-        assertThat(Weight.sum(List.of(weight("1 lb"), weight("1 kg"))))
-                .hasToString("Optional[1.45359237 kg]");
+        Weight both = Weight.sum(List.of(weight("1 lb"), weight("1 kg"))).orElseThrow();
+        assertThat(both.kilograms()).isEqualByComparingTo("1.45359237");
         assertThat(Weight.sum(List.of())).isEmpty();
+    }
+
+    @Test
+    void what_was_converted_is_shown_to_the_gram_and_what_was_typed_as_it_was() {
+        assertThat(Weight.sum(List.of(weight("1 lb"), weight("1 kg"))))
+                .hasToString("Optional[1.454 kg]");
+        assertThat(Weight.sum(List.of(weight("0.000001 kg"), weight("2.50 kg"))))
+                .hasToString("Optional[2.500001 kg]");
     }
 
     @Test
