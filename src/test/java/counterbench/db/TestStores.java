@@ -11,6 +11,7 @@ import java.sql.Statement;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jooq.SQLDialect;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +23,9 @@ import org.jspecify.annotations.Nullable;
 public enum TestStores {
     H2,
     POSTGRES;
+
+    /** The name of a database at the end of its address. */
+    private static final Pattern DATABASE = Pattern.compile("^.*/(test[0-9]+)(?:\\?.*)?$");
 
     private static final AtomicInteger COUNT = new AtomicInteger();
     private static @Nullable EmbeddedPostgres server;
@@ -36,7 +40,7 @@ public enum TestStores {
         try {
             return this == H2
                     ? StoreAddress.of(Files.createTempDirectory("counterbench-test"), null)
-                    : newDatabase();
+                    : newDatabase("template0 encoding 'UTF8' lc_collate 'C' lc_ctype 'C'");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -52,7 +56,25 @@ public enum TestStores {
         return Store.open(address, new Migrations((store, from) -> {}));
     }
 
-    private static synchronized StoreAddress newDatabase() throws IOException {
+    /** The address of a store that holds what another holds, which is closed. */
+    public StoreAddress copyOf(StoreAddress closed) {
+        try {
+            if (this == H2) {
+                Path folder = Files.createTempDirectory("counterbench-test");
+                try (Stream<Path> files = Files.list(folder(closed))) {
+                    for (Path file : files.toList()) {
+                        Files.copy(file, folder.resolve(file.getFileName()));
+                    }
+                }
+                return StoreAddress.of(folder, null);
+            }
+            return newDatabase(DATABASE.matcher(closed.url()).replaceFirst("$1"));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static synchronized StoreAddress newDatabase(String template) throws IOException {
         EmbeddedPostgres running = server;
         if (running == null) {
             running = EmbeddedPostgres.builder().start();
@@ -61,10 +83,7 @@ public enum TestStores {
         String name = "test" + COUNT.incrementAndGet();
         try (Connection connection = running.getPostgresDatabase().getConnection();
                 Statement statement = connection.createStatement()) {
-            statement.execute(
-                    "create database "
-                            + name
-                            + " template template0 encoding 'UTF8' lc_collate 'C' lc_ctype 'C'");
+            statement.execute("create database " + name + " template " + template);
         } catch (SQLException e) {
             throw new IOException(e);
         }

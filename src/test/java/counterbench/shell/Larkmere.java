@@ -1,6 +1,7 @@
 package counterbench.shell;
 
 import counterbench.db.Store;
+import counterbench.db.StoreAddress;
 import counterbench.db.TestStores;
 import counterbench.intake.ImportReport;
 import counterbench.intake.store.ImportPaper;
@@ -27,7 +28,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** The invented garage of the demo data with its two yards, and a shell that looks at it. */
@@ -56,6 +60,9 @@ public final class Larkmere implements AutoCloseable {
 
     private static final String LEAD = "Maren";
 
+    /** Stores that are closed and copied, by their kind and what is in them. */
+    private static final Map<String, StoreAddress> FILLED = new ConcurrentHashMap<>();
+
     private final Store store;
 
     private Larkmere(Store store) {
@@ -75,7 +82,7 @@ public final class Larkmere implements AutoCloseable {
 
     /** The same, with the packs and with people. */
     public static Larkmere withPacks(TestStores kind) {
-        return withPacks(kind.open());
+        return copy(kind, "packs", Larkmere::withPacks);
     }
 
     /** The same in a store that is open. */
@@ -88,10 +95,29 @@ public final class Larkmere implements AutoCloseable {
 
     /** All of the demo data. */
     public static Larkmere full(TestStores kind) {
-        Larkmere larkmere = withPacks(kind);
+        return copy(kind, "full", Larkmere::full);
+    }
+
+    private static Larkmere full(Store store) {
+        Larkmere larkmere = withPacks(store);
         larkmere.take("north", NORTH);
         larkmere.take("south", SOUTH);
         return larkmere;
+    }
+
+    /** A store of its own for each test; what is in it was read in once for all of them. */
+    private static Larkmere copy(TestStores kind, String what, Consumer<Store> fill) {
+        StoreAddress filled =
+                FILLED.computeIfAbsent(
+                        kind + " " + what,
+                        key -> {
+                            StoreAddress address = kind.address();
+                            try (Store store = TestStores.open(address)) {
+                                fill.accept(store);
+                            }
+                            return address;
+                        });
+        return new Larkmere(TestStores.open(kind.copyOf(filled)));
     }
 
     private void loadPacks() {
