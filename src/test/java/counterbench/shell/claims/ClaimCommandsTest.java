@@ -59,6 +59,23 @@ class ClaimCommandsTest {
                     .startsWith(
                             "3 drafts, 2 of them ready to submit, for 121.00 USD in all; 1 held"
                                     + " back\n");
+            var lines = quinn.line("claim draft --job N-167 --lines --format csv");
+            assertThat(lines.out().lines())
+                    .containsExactly(
+                            "job,line,what,quantity,unit_amount,amount",
+                            "N-167,labour,operation 31-417,2.2,121.00,266.20",
+                            "N-167,parts,kit FP-1050,1,348.50,348.50",
+                            "N-167,allowance,\"25 % on parts, to the cent\",,,87.12",
+                            "N-167,core charge,what the terms charge for its cores,,,395.00",
+                            "N-167,total,,,,1096.82");
+            assertThat(lines.err())
+                    .startsWith(
+                            "job N-167 held back: core NC-0072 is packed, and the claim needs"
+                                    + " core-shipped\n1 draft, 0 ready to submit, ");
+            assertThat(quinn.line("claim draft --job N-112 --lines --format csv").out())
+                    .contains("N-112,total,,,,1209.71");
+            assertThat(quinn.line("claim draft --job N-169").err())
+                    .contains("no job of that name is done");
             assertThat(quinn.line("claim draft --campaign HB-417").err())
                     .contains("did you mean HB-0417?");
         }
