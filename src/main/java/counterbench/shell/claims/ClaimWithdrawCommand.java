@@ -34,7 +34,12 @@ public final class ClaimWithdrawCommand extends ActCommand {
                         .example("claim withdraw CN-030 --reason \"claimed before by CN-017\"")
                         .note(
                                 "Its job can be claimed again afterwards; the new claim says which"
-                                        + " one it replaces."),
+                                        + " one it replaces.")
+                        .note(
+                                "That it was submitted stays a fact: a claim that came before its"
+                                        + " job or core allowed it stays claim-ungrounded until the"
+                                        + " lead settles that. Where only its day is wrong, reverse"
+                                        + " its row and record the right one."),
                 store,
                 sites);
         this.store = store;
