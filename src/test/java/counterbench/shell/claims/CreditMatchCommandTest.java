@@ -131,8 +131,13 @@ class CreditMatchCommandTest {
             assertThat(matched.err()).contains("claim CN-061 is paid 45.16 too much by that\n");
             assertThat(found(quinn)).contains("CN-060");
 
-            assertThat(quinn.line("reverse 9 --reason \"wrong amount\"").status())
-                    .isEqualTo(Status.DONE);
+            var reversed = quinn.line("reverse 9 --reason \"wrong amount\"");
+            assertThat(reversed.status()).isEqualTo(Status.DONE);
+            assertThat(reversed.err())
+                    .isEqualTo(
+                            "entry 10 matched RM-Y/1 and counts no more without it; reverse 10, too,"
+                                    + " or it counts again when the line comes anew with the same"
+                                    + " amount\n");
             assertThat(found(quinn)).doesNotContain("CN-060").doesNotContain("CN-061");
 
             quinn.line("import " + line("second", "10.00"));
