@@ -27,6 +27,7 @@ class ClaimCommandsTest {
             new ClaimSubmitCommand(larkmere::store, larkmere.sites()),
             new ClaimWithdrawCommand(larkmere::store, larkmere.sites()),
             new ClaimAgeingCommand(larkmere::store, larkmere.sites()),
+            new JournalShowCommand(larkmere::store, larkmere.sites()),
             new ReviewCommand(larkmere::store, larkmere.sites())
         };
     }
@@ -116,6 +117,9 @@ class ClaimCommandsTest {
                     .contains("CN-063,N-163,W26-1073,0TRTP4L25SS002637,2026-04-10,60.50,0.00,0.00");
             assertThat(quinn.line("review --rule claim-ungrounded --format csv").out())
                     .doesNotContain("CN-063");
+            String entry = submitted.out().replaceAll("(?s).*entry ([0-9]+) of.*", "$1");
+            assertThat(quinn.line("journal show " + entry).out())
+                    .contains("labour_hours 0.5, labour_amount 60.50, parts_amount 0.00");
         }
     }
 
