@@ -6,6 +6,7 @@ import counterbench.shell.SiteChoice;
 import counterbench.shell.claims.ClaimAgeingCommand;
 import counterbench.shell.claims.ClaimDraftCommand;
 import counterbench.shell.claims.ClaimListCommand;
+import counterbench.shell.claims.ClaimShowCommand;
 import counterbench.shell.claims.ClaimSubmitCommand;
 import counterbench.shell.claims.ClaimWithdrawCommand;
 import counterbench.shell.claims.CreditMatchCommand;
@@ -23,6 +24,7 @@ class ClaimWiring {
         return new CommandSet(
                 new ClaimDraftCommand(store, sites),
                 new ClaimListCommand(store, sites),
+                new ClaimShowCommand(store, sites),
                 new ClaimSubmitCommand(store, sites),
                 new ClaimWithdrawCommand(store, sites),
                 new ClaimAgeingCommand(store, sites),

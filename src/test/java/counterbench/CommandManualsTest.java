@@ -58,6 +58,17 @@ class CommandManualsTest {
     }
 
     @Test
+    void a_page_is_broken_between_words_for_a_terminal_of_eighty_signs() {
+        for (BaseCommand command : commands.all()) {
+            List<String> examples = command.manual().examples();
+            assertThat(command.getHelp().lines())
+                    .as(command.getName())
+                    .filteredOn(line -> !examples.contains(line.strip()))
+                    .allMatch(line -> line.length() <= 80);
+        }
+    }
+
+    @Test
     void every_example_is_a_line_that_the_command_takes() {
         LineParser parser = new LineParser(commands);
         for (BaseCommand command : commands.all()) {

@@ -12,6 +12,7 @@ import counterbench.shell.BaseCommand;
 import counterbench.shell.Commands;
 import counterbench.shell.LineParser;
 import counterbench.structure.SourceTree;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.Arrays;
@@ -87,6 +88,13 @@ class ReadmeTest {
         return commands.all().stream()
                 .filter(c -> (line + " ").startsWith(c.getName() + " "))
                 .max(Comparator.comparing(c -> c.getName().length()));
+    }
+
+    @Test
+    void every_path_of_the_demo_data_leads_somewhere() {
+        assertThat(Pattern.compile("\\bdemo-data/[\\w./-]*\\w").matcher(README).results())
+                .hasSizeGreaterThan(8)
+                .allMatch(path -> Files.exists(Path.of(path.group())));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  * What the workshop asks for a job.
  *
  * @param currency what its amounts are counted in; the site's currency if not said
+ * @param fallen the row that first says that it was withdrawn or denied; null where none does
  * @param replaces the claim that this one takes the place of, if it says so
  */
 public record Claim(
@@ -28,7 +29,8 @@ public record Claim(
         @Nullable LocalDate deniedOn,
         @Nullable String reason,
         @Nullable String replaces,
-        @Nullable String currency) {
+        @Nullable String currency,
+        @Nullable Address fallen) {
     /** How claims stand: by day of submission, then by row. */
     public static final Comparator<Claim> ORDER =
             Comparator.comparing(Claim::submittedOn).thenComparing(Claim::address);
@@ -67,7 +69,27 @@ public record Claim(
                 deniedOn,
                 reason,
                 replaces,
+                null,
                 null);
+    }
+
+    /** The same with the row that says that it stands no more. */
+    public Claim fallenBy(@Nullable Address row) {
+        return new Claim(
+                address,
+                claim,
+                job,
+                submittedOn,
+                labourHours,
+                labourAmount,
+                partsAmount,
+                coreCharge,
+                withdrawnOn,
+                deniedOn,
+                reason,
+                replaces,
+                currency,
+                row);
     }
 
     /**

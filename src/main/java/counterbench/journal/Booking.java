@@ -5,6 +5,7 @@ import counterbench.shared.Site;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  * or the first open one where that is sealed.
  */
 public final class Booking {
+    private static final List<String> ASKED =
+            List.of("labour_amount", "parts_amount", "core_charge");
+
     private Booking() {}
 
     /** The fact's month; empty for facts that no month's account reads. */
@@ -25,10 +29,18 @@ public final class Booking {
         return switch (row.kind()) {
             case KITS -> month(site, row.time("received_at"));
             case JOBS -> month(site, row.time("completed_at"));
-            case CLAIMS -> month(row.date("submitted_on"));
+            case CLAIMS -> month(dayOfClaim(row));
             case CREDITS -> month(row.date("paid_on"));
             default -> row.kind().time().flatMap(heading -> month(site, row.time(heading)));
         };
+    }
+
+    /** A row that asks no amount and says that the claim fell happened when it did. */
+    private static @Nullable LocalDate dayOfClaim(FactRow row) {
+        boolean asks = ASKED.stream().anyMatch(heading -> row.get(heading) != null);
+        LocalDate withdrawn = row.date("withdrawn_on");
+        LocalDate fell = withdrawn == null ? row.date("denied_on") : withdrawn;
+        return asks || fell == null ? row.date("submitted_on") : fell;
     }
 
     private static Optional<YearMonth> month(Site site, @Nullable Instant at) {

@@ -6,9 +6,11 @@ import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.PrintWriter;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,10 +69,22 @@ public final class Entrance {
         try (BufferedReader lines = Files.newBufferedReader(Path.of(name))) {
             return new Script(runner, desk).run(lines::readLine, name);
         } catch (IOException | InvalidPathException e) {
-            desk.err().println("script \"" + name + "\" cannot be read: " + e);
+            desk.err().println("script \"" + name + "\": " + unread(name, e));
             desk.err().flush();
             return Status.USAGE;
         }
+    }
+
+    private static String unread(String name, Exception thrown) {
+        if (thrown instanceof NoSuchFileException || thrown instanceof InvalidPathException) {
+            return "there is no such file; say its path from " + Path.of("").toAbsolutePath();
+        }
+        if (thrown instanceof CharacterCodingException) {
+            return "it is not text in UTF-8; save it as that";
+        }
+        return Files.isDirectory(Path.of(name))
+                ? "it is a folder; name the file in it"
+                : "it cannot be read; see who may read it";
     }
 
     /** The first Ctrl-C asks the work to stop where it is safe; nothing else waits for a second. */

@@ -10,6 +10,9 @@ public final class ManualPage {
     private static final int INDENT = 2;
     private static final int WIDTH = 80;
 
+    /** What is said of a word is not broken into lines that are shorter. */
+    private static final int NARROWEST = 24;
+
     private ManualPage() {}
 
     /** The page, without a line end at its end. */
@@ -21,7 +24,10 @@ public final class ManualPage {
         lines.add("");
         lines.addAll(columns(parameters(manual)));
         addExamples(manual, lines);
-        manual.notes().forEach(note -> lines.addAll(List.of("", note)));
+        for (String note : manual.notes()) {
+            lines.add("");
+            note.lines().forEach(line -> lines.addAll(Paragraph.lines(line, WIDTH)));
+        }
         return String.join("\n", lines);
     }
 
@@ -65,8 +71,16 @@ public final class ManualPage {
     public static List<String> columns(List<List<String>> pairs) {
         int width = pairs.stream().mapToInt(p -> p.get(0).length()).max().orElse(0);
         String form = "%" + INDENT + "s%-" + Math.max(1, width) + "s  %s";
-        return pairs.stream()
-                .map(p -> String.format(Locale.ROOT, form, "", p.get(0), p.get(1)).stripTrailing())
-                .toList();
+        List<String> lines = new ArrayList<>();
+        for (List<String> pair : pairs) {
+            String word = pair.get(0);
+            int left = WIDTH - INDENT - width - INDENT;
+            for (String meaning :
+                    left < NARROWEST ? List.of(pair.get(1)) : Paragraph.lines(pair.get(1), left)) {
+                lines.add(String.format(Locale.ROOT, form, "", word, meaning).stripTrailing());
+                word = "";
+            }
+        }
+        return lines;
     }
 }

@@ -89,7 +89,17 @@ class ProcessTest {
     void a_file_is_a_script_too() throws Exception {
         Path script = Files.writeString(folder.resolve("morning.txt"), "version\nexit\nnonsense\n");
         assertThat(run("", "@" + script).code()).isZero();
-        assertThat(run("", "@" + folder.resolve("none")).code()).isEqualTo(2);
+        Path none = folder.resolve("none");
+        Ended missing = run("", "@" + none);
+        assertThat(missing.code()).isEqualTo(2);
+        assertThat(missing.err())
+                .isEqualToNormalizingNewlines(
+                        "script \""
+                                + none
+                                + "\": there is no such file; say its path from "
+                                + Path.of("").toAbsolutePath()
+                                + "\n");
+        assertThat(run("", "@" + folder).err()).contains("it is a folder; name the file in it");
     }
 
     /** A shell without job control starts its background jobs with SIGINT ignored. */

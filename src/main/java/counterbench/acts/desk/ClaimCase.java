@@ -1,14 +1,16 @@
 package counterbench.acts.desk;
 
+import counterbench.acts.CoreCase;
 import counterbench.acts.Directory;
 import counterbench.acts.JobState;
+import counterbench.acts.rack.Objection;
 import counterbench.campaign.ClaimTerms;
 import counterbench.campaign.Pack;
 import counterbench.claims.Claim;
 import counterbench.claims.draft.Draft;
 import counterbench.claims.draft.DraftClaim;
+import counterbench.cores.CoreHistory;
 import counterbench.cores.DueCores;
-import counterbench.cores.JobCoresFacts;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
 import counterbench.judgement.SubjectKind;
@@ -91,27 +93,55 @@ public final class ClaimCase {
         return job.site();
     }
 
-    /** What stands against submitting it on a day, in words; the lead may override it. */
-    public List<String> against(LocalDate day, Settlements settled) {
-        List<String> against = new ArrayList<>();
-        standing().stream()
-                .map(c -> "claim " + c.claim() + " of " + c.submittedOn() + " stands for it")
-                .forEach(against::add);
+    /** What stands against submitting it on a day; the lead may override it. */
+    public List<Against> against(LocalDate day, Settlements settled) {
+        List<Against> against = new ArrayList<>();
+        standing().stream().map(ClaimCase::claimed).forEach(against::add);
         Instant done = job.job().completedAt();
         if (done != null && !done.isBefore(site().endOf(day))) {
-            against.add("it was done on " + site().dayOf(done) + ", after the day of submission");
+            against.add(
+                    new Against(
+                            "it was done on "
+                                    + site().dayOf(done)
+                                    + ", after the day of submission",
+                            "say that day or a later one with --on"));
         }
-        if (job.job().isCompleted() && !cores().meet(terms.needs(), site().endOf(day))) {
-            against.add("its core does not meet what the claim needs, " + terms.needs().word());
+        if (job.job().isCompleted()) {
+            against.addAll(new CoresNeeded(job, due, terms.needs(), day).against());
         }
-        openStops(settled).stream()
-                .map(f -> "stop " + f.rule().word() + " is open (" + FindingId.of(f) + ")")
-                .forEach(against::add);
+        openStops(settled).stream().map(this::stopped).forEach(against::add);
         return against;
     }
 
-    private JobCoresFacts cores() {
-        return new JobCoresFacts(site(), job.job(), due, job.cores());
+    private static Against claimed(Claim standing) {
+        return new Against(
+                "claim " + standing.claim() + " of " + standing.submittedOn() + " stands for it",
+                "to claim it anew, take that one back first: claim withdraw "
+                        + standing.claim()
+                        + " --reason TEXT");
+    }
+
+    private Against stopped(Finding finding) {
+        String id = FindingId.of(finding).toString();
+        String todo =
+                core(finding)
+                        .map(core -> new Objection(new CoreCase(job, core), finding).remedy())
+                        .orElse(
+                                "finding show "
+                                        + id
+                                        + " tells it; put it right, or the lead settles it: finding"
+                                        + " settle "
+                                        + id
+                                        + " --reason TEXT");
+        return new Against("stop " + finding.rule().word() + " is open (" + id + ")", todo);
+    }
+
+    /** The core that a finding is about, if it is about one. */
+    private Optional<CoreHistory> core(Finding finding) {
+        return job.cores().stream()
+                .filter(core -> finding.subject().kind() == SubjectKind.CORE)
+                .filter(core -> core.core().equals(finding.subject().name()))
+                .findFirst();
     }
 
     /** Open findings of severity stop about the job and its cores. */

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  *
  * @param against what stands against submitting it today, besides what the draft lacks
  */
-public record ClaimDraft(Draft draft, List<String> against) {
+public record ClaimDraft(Draft draft, List<Against> against) {
     /** By day of completion, then by job. */
     public static final Comparator<ClaimDraft> ORDER =
             Comparator.comparing((ClaimDraft d) -> d.draft().completedOn())
@@ -31,7 +31,7 @@ public record ClaimDraft(Draft draft, List<String> against) {
 
     /** Everything in its way. */
     public List<String> held() {
-        return Stream.concat(draft.lacks().stream(), against.stream()).toList();
+        return Stream.concat(draft.lacks().stream(), against.stream().map(Against::why)).toList();
     }
 
     /** How many days are left to submit it, that day not counted; below zero it is late. */

@@ -2,6 +2,7 @@ package counterbench.acts.desk;
 
 import counterbench.acts.JobState;
 import counterbench.claims.draft.PartsCost;
+import counterbench.claims.draft.PartsCost.Item;
 import counterbench.shared.Quantity;
 import counterbench.stock.Account;
 import counterbench.stock.CostLayers.Layer;
@@ -29,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 final class JobCosts {
     private final JobState job;
     private final List<String> unknown = new ArrayList<>();
-    private BigDecimal amount = BigDecimal.ZERO;
+    private final List<Item> items = new ArrayList<>();
 
     private JobCosts(JobState job) {
         this.job = job;
@@ -39,7 +40,7 @@ final class JobCosts {
         JobCosts costs = new JobCosts(job);
         job.kits().forEach(costs::addKit);
         store.ofJob(job.name()).forEach(costs::addLoose);
-        return new PartsCost(costs.amount, costs.unknown);
+        return new PartsCost(costs.items, costs.unknown);
     }
 
     private void addKit(String serial) {
@@ -55,7 +56,7 @@ final class JobCosts {
                             + " cost: import its row of kits with the cost");
             return;
         }
-        amount = amount.add(cost);
+        items.add(new Item("kit " + serial, Quantity.of(1), cost));
         putBack(serial).forEach((part, back) -> deduct(kit, part, back));
     }
 
@@ -67,7 +68,7 @@ final class JobCosts {
                         .map(line -> line.value())
                         .findFirst()
                         .orElse(BigDecimal.ZERO);
-        amount = amount.subtract(value.multiply(back.amount()));
+        items.add(new Item(part + " of it put back", back, value.negate()));
     }
 
     /** A kit that was issued again is the later job's to claim. */
@@ -116,8 +117,8 @@ final class JobCosts {
 
     private void addLoose(String part, List<Layer> layers) {
         for (Layer layer : layers) {
-            @Nullable BigDecimal cost = layer.cost();
-            if (cost == null) {
+            @Nullable BigDecimal one = layer.unitCost();
+            if (one == null) {
                 unknown.add(
                         "nobody knows what "
                                 + layer.quantity()
@@ -125,7 +126,7 @@ final class JobCosts {
                                 + part
                                 + " cost: import the receipt with its cost");
             } else {
-                amount = amount.add(cost);
+                items.add(new Item("loose part " + part, layer.quantity(), one));
             }
         }
     }

@@ -61,8 +61,13 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
         return file.claims().stream()
                 .filter(claim -> claim.claim().equals(share.claim()))
                 .findFirst()
-                .map(claim -> Standing.of(claim, file.credits()))
+                .map(claim -> Standing.of(claim, besides(share.credit(), file)))
                 .map(standing -> doubt(share, standing));
+    }
+
+    /** A line that names the claim itself counts for it already, and not twice once matched. */
+    private static List<Credit> besides(Credit credit, JobFile file) {
+        return file.credits().stream().filter(c -> !c.name().equals(credit.name())).toList();
     }
 
     private static @Nullable String doubt(Share share, Standing standing) {

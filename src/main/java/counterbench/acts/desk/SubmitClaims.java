@@ -8,6 +8,7 @@ import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.claims.ClaimNumbers;
 import counterbench.claims.draft.Draft;
+import counterbench.facts.ColumnType;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.review.Settlements;
@@ -21,6 +22,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,19 +62,22 @@ public record SubmitClaims(
 
     @Override
     public Decision decide(Situation situation) {
+        refuseTaken(situation);
         StoreCosts costs = costs(situation);
         Settlements settled = situation.directory().settlements();
         List<String> numbers = new ArrayList<>(situation.directory().claims());
         List<FactRow> rows = new ArrayList<>();
         List<String> remarks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
+        boolean held = false;
         for (String name : jobs) {
             ClaimCase found = claimable(situation.job(name));
             Draft draft = found.draft(costs, situation.directory());
             problems.addAll(lacks(draft));
-            List<String> against = found.against(on, settled);
+            List<Against> against = found.against(on, settled);
             if (override == null) {
-                against.forEach(why -> problems.add(held(name, why)));
+                against.forEach(a -> problems.add(new Problem(asked(name), a.why(), a.todo())));
+                held |= !against.isEmpty();
             } else if (!against.isEmpty()) {
                 rows.add(opened(name, against));
             }
@@ -81,10 +86,36 @@ public record SubmitClaims(
             rows.add(row(claim, draft, situation));
             late(draft).ifPresent(remarks::add);
         }
+        refuse(problems, held);
+        return new Decision(rows, remarks);
+    }
+
+    private void refuseTaken(Situation situation) {
+        if (number != null && situation.directory().claims().contains(number)) {
+            throw new Refused(
+                    "claim \"" + number + "\"",
+                    "that number is taken",
+                    "leave --claim out for the next free one, "
+                            + next(List.copyOf(situation.directory().claims()), situation));
+        }
+    }
+
+    /**
+     * Refuses for these problems, if there are any.
+     *
+     * @param held whether the lead could override some of them
+     */
+    private static void refuse(List<Problem> problems, boolean held) {
+        if (held) {
+            problems.add(
+                    new Problem(
+                            GATE,
+                            "nothing was submitted while that stands against it",
+                            "put it right first; the lead may override it with --override REASON"));
+        }
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
-        return new Decision(rows, remarks);
     }
 
     private static String next(List<String> numbers, Situation situation) {
@@ -128,20 +159,15 @@ public record SubmitClaims(
                 .toList();
     }
 
-    private static Problem held(String job, String why) {
-        return new Problem(
-                asked(job),
-                why,
-                "put it right, or have the lead settle it or override with --override REASON");
-    }
-
-    private FactRow opened(String job, List<String> against) {
+    private FactRow opened(String job, List<Against> against) {
+        String words = against.stream().map(Against::why).collect(Collectors.joining("; "));
+        int most = ColumnType.NOTE.maxLength();
         return FactRow.of(FactKind.OVERRIDES)
                 .with("gate", GATE)
                 .with("subject", "job " + job)
                 .with("at", stamp.at())
                 .with("reason", override)
-                .with("findings", String.join("; ", against));
+                .with("findings", words.substring(0, Math.min(words.length(), most)));
     }
 
     private FactRow row(String claim, Draft draft, Situation situation) {

@@ -34,15 +34,19 @@ public final class CoreCredits {
         }
     }
 
+    /** The credits for a core. */
+    public List<Credit> of(CoreCase core) {
+        return Stream.concat(
+                        ofNoClaim.getOrDefault(core.core().core(), List.of()).stream(),
+                        core.job().file().credits().stream()
+                                .filter(c -> c.kind() == Credit.Kind.CORE)
+                                .filter(c -> names(c, core)))
+                .toList();
+    }
+
     /** When a core was credited: the last day of its core credits, where they come to something. */
     public Optional<Instant> creditedAt(CoreCase core) {
-        List<Credit> paid =
-                Stream.concat(
-                                ofNoClaim.getOrDefault(core.core().core(), List.of()).stream(),
-                                core.job().file().credits().stream()
-                                        .filter(c -> c.kind() == Credit.Kind.CORE)
-                                        .filter(c -> names(c, core)))
-                        .toList();
+        List<Credit> paid = of(core);
         BigDecimal sum = paid.stream().map(Credit::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
         return sum.signum() > 0
                 ? paid.stream()

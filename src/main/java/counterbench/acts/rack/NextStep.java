@@ -42,6 +42,11 @@ public enum NextStep {
         return compareTo(WAIT) < 0;
     }
 
+    /** What a core of which nothing was credited waits for, findings apart. */
+    public static NextStep of(CoreCase core, Instant now) {
+        return of(core, CoreStatus.of(core.core(), null), core.where(), false, now);
+    }
+
     /**
      * What a core waits for.
      *

@@ -1,6 +1,7 @@
 package counterbench.acts.store;
 
 import counterbench.acts.desk.InboundCosts;
+import counterbench.campaign.PartUnit;
 import counterbench.db.Store;
 import counterbench.journal.Seal;
 import counterbench.journal.SealedMonths;
@@ -42,22 +43,42 @@ public final class ReadWorth {
     }
 
     /**
-     * The month of every part that was there or moved, by part number.
+     * The store's month.
+     *
+     * @param parts every part that was there or moved, by part number
+     * @param units in which its parts are counted or measured
+     */
+    public record StoreMonth(List<PartWorth> parts, Map<String, PartUnit> units) {
+        /** The unit of a part; each where nobody says. */
+        public PartUnit unit(String part) {
+            return units.getOrDefault(part, PartUnit.EACH);
+        }
+    }
+
+    /**
+     * The month of every part that was there or moved.
      *
      * @param now up to when facts of a month that is not sealed count
      * @param progress is told how many jobs have been gone through
      */
-    public List<PartWorth> of(YearMonth month, Instant now, LongConsumer progress) {
+    public StoreMonth of(YearMonth month, Instant now, LongConsumer progress) {
         SealedMonths sealed = store.read(sql -> SealReader.upTo(sql, site.no(), ReviewSite.NEWEST));
         YearMonth before = month.minusMonths(1);
         Valued known = valued(sealed.of(month), now, progress);
         Valued opening =
                 sealed.of(before).isPresent() ? valued(sealed.of(before), now, progress) : known;
-        return PartWorth.between(opening.at(before), known.at(month));
+        List<PartWorth> parts = PartWorth.between(opening.at(before), known.at(month));
+        return new StoreMonth(
+                rounding == Rounding.WHOLE
+                        ? parts.stream().map(PartWorth::inWholeUnits).toList()
+                        : parts,
+                known.units());
     }
 
-    private interface Valued {
-        Map<String, StoreStanding> at(YearMonth month);
+    private record Valued(List<Move> moves, Costing costing, Map<String, PartUnit> units) {
+        Map<String, StoreStanding> at(YearMonth month) {
+            return StoreStanding.of(moves, month, costing);
+        }
     }
 
     private record Worked(Ledger ledger, int jobs) {
@@ -85,7 +106,7 @@ public final class ReadWorth {
                             scan.terms(), new JooqDirectory(store, site, asOf)::costElsewhere);
             Costing costing =
                     new Costing(method, rounding, inbound, move -> site.monthOf(move.at()));
-            return month -> StoreStanding.of(all, month, costing);
+            return new Valued(all, costing, scan.terms().partUnits());
         }
     }
 }

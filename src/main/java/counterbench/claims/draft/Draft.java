@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param coreCharge what the terms charge for the cores that the job returns, rounded likewise
  * @param submitBy the last day for the claim, if the terms limit it
  * @param replaces the last claim for the job that stands no more, if there was one
+ * @param lines what the amounts are made of
  * @param lacks what must be known first; with any, the amounts are not whole
  */
 public record Draft(
@@ -30,10 +31,12 @@ public record Draft(
         BigDecimal coreCharge,
         @Nullable LocalDate submitBy,
         @Nullable String replaces,
+        List<DraftLine> lines,
         List<String> lacks) {
     public Draft {
         Objects.requireNonNull(job, "job");
         Objects.requireNonNull(completedOn, "completedOn");
+        lines = List.copyOf(lines);
         lacks = List.copyOf(lacks);
     }
 

@@ -4,6 +4,7 @@ import counterbench.campaign.ClaimTerms;
 import counterbench.campaign.ClaimTerms.Operation;
 import counterbench.campaign.Condition.Holds;
 import counterbench.claims.Claim;
+import counterbench.claims.draft.DraftLine.Kind;
 import counterbench.job.Job;
 import counterbench.job.Outcome;
 import counterbench.shared.Site;
@@ -67,20 +68,59 @@ public record DraftClaim(
         }
         BigDecimal hours = operation.map(Operation::hours).orElse(BigDecimal.ZERO);
         BigDecimal hour = rate.map(Rate::amount).orElse(BigDecimal.ZERO);
+        String numbered = operation.map(Operation::operation).orElse("");
         return new Draft(
                 job.job(),
                 job.campaign(),
                 job.vin(),
                 job.workOrder(),
                 day,
-                operation.map(Operation::operation).orElse(""),
+                numbered,
                 hours,
                 cents(hours.multiply(hour)),
                 cents(withAllowance(cost.amount())),
                 cents(coreCharge),
                 terms.submitWithinDays() == null ? null : day.plusDays(terms.submitWithinDays()),
                 replaced().orElse(null),
+                lines(numbered, hours, hour),
                 lacks);
+    }
+
+    private List<DraftLine> lines(String operation, BigDecimal hours, BigDecimal hour) {
+        List<DraftLine> lines = new ArrayList<>();
+        lines.add(
+                new DraftLine(
+                        Kind.LABOUR,
+                        "operation " + operation,
+                        hours,
+                        hour,
+                        cents(hours.multiply(hour))));
+        cost.items().stream()
+                .map(
+                        item ->
+                                new DraftLine(
+                                        Kind.PARTS,
+                                        item.what(),
+                                        item.quantity().amount(),
+                                        item.unitAmount(),
+                                        item.amount()))
+                .forEach(lines::add);
+        BigDecimal allowance = cents(withAllowance(cost.amount())).subtract(cost.amount());
+        if (allowance.signum() != 0) {
+            String percent = terms.partsAllowancePercent().stripTrailingZeros().toPlainString();
+            String what = percent + " % on parts, to the cent";
+            lines.add(new DraftLine(Kind.ALLOWANCE, what, null, null, allowance));
+        }
+        if (coreCharge.signum() != 0) {
+            lines.add(
+                    new DraftLine(
+                            Kind.CORE_CHARGE,
+                            "what the terms charge for its cores",
+                            null,
+                            null,
+                            cents(coreCharge)));
+        }
+        return lines;
     }
 
     private Optional<Operation> operation(List<String> lacks) {

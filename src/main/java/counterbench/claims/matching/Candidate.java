@@ -1,6 +1,7 @@
 package counterbench.claims.matching;
 
 import counterbench.claims.Claim;
+import counterbench.claims.Credit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -33,6 +34,28 @@ public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, Big
     /** What is still to come; empty where the claim states no amount. */
     public Optional<BigDecimal> open() {
         return claim.total().map(total -> total.subtract(credited));
+    }
+
+    /** Whether a credit may still be for it: it is no payment, or the claim is not paid in full. */
+    boolean mayTake(Credit credit) {
+        return credit.kind() == Credit.Kind.CORE
+                || credit.amount().signum() < 0
+                || open().filter(open -> open.signum() <= 0).isEmpty();
+    }
+
+    /** Whether a credit names it, its vehicle or one of its cores, to the letter. */
+    boolean isNamedBy(Credit credit) {
+        return same(credit.claim(), name())
+                || same(credit.vin(), vin)
+                || cores.stream()
+                        .anyMatch(
+                                core ->
+                                        same(credit.core(), core.tag())
+                                                || same(credit.serial(), core.serial()));
+    }
+
+    private static boolean same(@Nullable String said, @Nullable String known) {
+        return said != null && known != null && Slips.plain(said).equals(Slips.plain(known));
     }
 
     /** The same when so much more has come for it. */

@@ -11,11 +11,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** All claims, found by what credits name; those that no credit names exactly are gone through. */
 final class Candidates {
     private static final int MOST = 5;
+
+    /** However many fit alike: a person answers with one digit. */
+    private static final int AT_MOST = 9;
+
     private static final Comparator<Ranked> BEST_FIRST =
             Comparator.comparingInt((Ranked r) -> -r.likeness().points())
                     .thenComparing(r -> r.candidate().name());
@@ -67,13 +73,21 @@ final class Candidates {
                 : byField.getOrDefault(field + Slips.plain(value), List.of());
     }
 
+    /** The best of those that may take the credit, and of those that are paid in full. */
     private static List<Ranked> rank(Credit credit, Collection<Candidate> some) {
-        return some.stream()
-                .map(candidate -> new Ranked(candidate, Likeness.of(credit, candidate)))
-                .filter(ranked -> !ranked.likeness().speaksFor().isEmpty())
-                .filter(ranked -> ranked.likeness().points() > 0)
-                .sorted(BEST_FIRST)
-                .limit(MOST)
-                .toList();
+        Map<Boolean, List<Ranked>> ranked =
+                some.stream()
+                        .map(candidate -> new Ranked(candidate, Likeness.of(credit, candidate)))
+                        .filter(r -> !r.likeness().speaksFor().isEmpty())
+                        .filter(r -> r.likeness().points() > 0)
+                        .sorted(BEST_FIRST)
+                        .collect(Collectors.partitioningBy(r -> r.candidate().mayTake(credit)));
+        return ranked.values().stream().flatMap(Candidates::first).sorted(BEST_FIRST).toList();
+    }
+
+    /** The first few, with those that fit as well as the last of them. */
+    private static Stream<Ranked> first(List<Ranked> ranked) {
+        int least = ranked.size() < MOST ? 0 : ranked.get(MOST - 1).likeness().points();
+        return ranked.stream().takeWhile(r -> r.likeness().points() >= least).limit(AT_MOST);
     }
 }

@@ -4,7 +4,6 @@ import counterbench.claims.Credit;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What is to become of a credit.
@@ -51,9 +50,27 @@ public record Proposal(
     /** A claim and how well it fits. */
     public record Ranked(Candidate candidate, Likeness likeness) {}
 
-    /** The claim that fits best, if one fits at all. */
-    public @Nullable Ranked best() {
-        return ranked.isEmpty() ? null : ranked.get(0);
+    /**
+     * The claims that a person may choose from, the best first: paid ones only where the line names
+     * them, or where there are no others.
+     */
+    public List<Ranked> choices() {
+        List<Ranked> choices =
+                ranked.stream()
+                        .filter(
+                                r ->
+                                        r.candidate().mayTake(credit)
+                                                || r.candidate().isNamedBy(credit))
+                        .toList();
+        return choices.isEmpty() ? ranked : choices;
+    }
+
+    /** The claims that fit best; several where they fit equally well. */
+    public List<Ranked> best() {
+        List<Ranked> choices = choices();
+        return choices.stream()
+                .filter(r -> r.likeness().points() == choices.get(0).likeness().points())
+                .toList();
     }
 
     /** The same, to be asked. */

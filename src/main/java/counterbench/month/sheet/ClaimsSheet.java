@@ -8,14 +8,13 @@ import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The claims that were submitted in the month, and earlier ones that wait for money or were
- * withdrawn or denied in the month, and what has come of them.
+ * The claims that were submitted in the month, and earlier ones that wait for money or whose
+ * withdrawal or denial is booked in the month, and what has come of them.
  */
 final class ClaimsSheet {
     private final SiteMonth period;
@@ -46,9 +45,7 @@ final class ClaimsSheet {
     }
 
     private boolean fell(Claim claim) {
-        return claim.fallsOn()
-                .filter(day -> YearMonth.from(day).equals(period.month()))
-                .isPresent();
+        return claim.fallsOn().filter(day -> period.books(day, claim.fallen())).isPresent();
     }
 
     private static boolean isOpen(Standing standing) {

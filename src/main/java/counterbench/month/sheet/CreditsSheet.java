@@ -2,6 +2,8 @@ package counterbench.month.sheet;
 
 import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
+import counterbench.claims.Standing;
+import counterbench.review.JobFile;
 import counterbench.sheets.report.SpooledRows;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -29,9 +31,20 @@ final class CreditsSheet {
         }
     }
 
-    /** Adds the lines that name a claim of the job. */
-    void addOfClaims(String job, List<Credit> credits) {
-        credits.forEach(credit -> write(credit, credit.claim(), job));
+    /** Adds the lines that name a claim of the job; of one that fell, that it did. */
+    void addOfClaims(JobFile file) {
+        Map<String, String> fallen = new HashMap<>();
+        file.claims().stream()
+                .map(claim -> Standing.of(claim, List.of()))
+                .filter(standing -> !standing.stands())
+                .forEach(
+                        standing ->
+                                fallen.put(
+                                        standing.claim().claim(), ", " + standing.state().words()));
+        for (Credit credit : file.credits()) {
+            String fell = fallen.getOrDefault(credit.claim(), "");
+            write(credit, credit.claim() + fell, file.name());
+        }
     }
 
     /** Adds the lines that name no claim but a core of the job, and hands them over. */

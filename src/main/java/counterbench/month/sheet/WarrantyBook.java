@@ -92,7 +92,7 @@ public final class WarrantyBook implements Book {
         JobCase jobCase = new JobCase(period.site(), terms, asOf, file);
         List<CoreHistory> removed = jobCase.cores();
         claims.add(file);
-        credits.addOfClaims(file.name(), file.credits());
+        credits.addOfClaims(file);
         removed.forEach(core -> cores.add(core, jobCase, creditsOf(core, file)));
         cores.addMissing(jobCase, removed);
         @Nullable Job job = file.job();

@@ -3,9 +3,13 @@ package counterbench.procedure.rules;
 import counterbench.campaign.Condition.Holds;
 import counterbench.campaign.Step;
 import counterbench.judgement.Rule;
+import counterbench.shared.Site;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collector;
+import java.util.stream.Collectors;
 
 /**
  * A step was first marked before a step that comes first was first complete. The same time is in
@@ -23,16 +27,40 @@ public final class StepEarly extends StepJudge {
     }
 
     private static Optional<Fault> judge(ProcedureFacts facts, Step step, Instant first) {
-        List<String> later =
+        List<Completion> later =
                 step.after().stream()
                         .flatMap(before -> completion(facts, before).stream())
                         .filter(before -> first.isBefore(before.at()))
-                        .map(before -> "%s complete at %s".formatted(before.step(), before.at()))
                         .toList();
+        Site site = facts.judged().site();
         return later.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        new Fault("marked at " + first + ", but " + String.join(", ", later)));
+                : Optional.of(new Fault(message(first, later, site), evidence(first, later)));
+    }
+
+    private static String message(Instant first, List<Completion> later, Site site) {
+        return later.stream()
+                .map(before -> message(first, before, site))
+                .collect(joining(site.wallTime(first)));
+    }
+
+    /** The site's clock shows minutes. */
+    private static String message(Instant first, Completion before, Site site) {
+        long seconds = Duration.between(first, before.at()).toSeconds();
+        return before.step()
+                + " complete at "
+                + site.wallTime(before.at())
+                + (seconds < 60 ? " (" + seconds + " s later)" : "");
+    }
+
+    private static String evidence(Instant first, List<Completion> later) {
+        return later.stream()
+                .map(before -> before.step() + " complete at " + before.at())
+                .collect(joining(first.toString()));
+    }
+
+    private static Collector<CharSequence, ?, String> joining(String first) {
+        return Collectors.joining(", ", "marked at " + first + ", but ", "");
     }
 
     private record Completion(String step, Instant at) {}

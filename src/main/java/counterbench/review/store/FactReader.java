@@ -288,7 +288,8 @@ final class FactReader {
                         reachedDay(row.date("denied_on")),
                         row.text("reason"),
                         row.text("replaces"),
-                        row.text("currency")));
+                        row.text("currency"),
+                        null));
     }
 
     private @Nullable LocalDate reachedDay(@Nullable LocalDate day) {

@@ -100,9 +100,7 @@ final class JobFiles {
                         list(rows, FactKind.MARKS, reader::mark),
                         cores,
                         acknowledgements(rows, cores),
-                        keyed(rows, FactKind.CLAIMS).stream()
-                                .flatMap(k -> reader.claim(k.address(), k.row()).stream())
-                                .toList(),
+                        new ClaimRows(reader, visible).claims(rows.of(FactKind.CLAIMS)),
                         credits(rows),
                         vehicle(rows),
                         job == null ? List.of() : sameVehicle(job));

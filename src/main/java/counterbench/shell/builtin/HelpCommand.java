@@ -18,14 +18,15 @@ import java.util.stream.Stream;
 /** Lists the commands, or shows the page of one. Does not open the store. */
 public final class HelpCommand extends BaseCommand {
     private static final String CAUTION =
-            "The maker's own procedure, local codes and licensed practice come first. What this"
-                    + " tool\ncomputes is bookkeeping and never leave to drive.";
+            "The maker's own procedure, local codes and licensed practice come first. What\n"
+                    + "this tool computes is bookkeeping and never leave to drive.";
     private static final String SCRIPTS =
             """
-            As arguments of the program, the words of a command run that one; @FILE and a pipe run
-            commands line by line. There COUNTERBENCH_PERSON and COUNTERBENCH_PIN sign in,
-            COUNTERBENCH_SITE chooses the site, COUNTERBENCH_HOME names the home folder.
-            --debug shows where an error comes from.""";
+            As arguments of the program, the words of a command run that one; @FILE and a
+            pipe run commands line by line. There COUNTERBENCH_PERSON and
+            COUNTERBENCH_PIN sign in, COUNTERBENCH_SITE chooses the site,
+            COUNTERBENCH_HOME names the home folder. --debug shows where an error comes
+            from.""";
     private static final Argument<String> WORDS =
             Argument.of("COMMAND", Readings.TEXT, "the command, one or two words")
                     .asOptional()

@@ -1,5 +1,6 @@
 package counterbench.shell.care;
 
+import counterbench.claims.Money;
 import counterbench.facts.Canonical;
 import counterbench.facts.Column;
 import counterbench.facts.ColumnType;
@@ -37,11 +38,18 @@ final class FactText {
         if (value instanceof Instant at) {
             return local(site, at);
         }
+        if (value instanceof BigDecimal number && isMoney(column)) {
+            return Money.text(number);
+        }
         if (value instanceof BigDecimal number) {
             return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
         }
         String text = Canonical.text(column, value);
         return column.type() == ColumnType.DOCUMENT ? shortened(text) : text;
+    }
+
+    private static boolean isMoney(Column column) {
+        return column.type() == ColumnType.AMOUNT || column.heading().equals("unit_cost");
     }
 
     private static String shortened(String text) {

@@ -1,6 +1,7 @@
 package counterbench.shell.care;
 
 import counterbench.care.ReversalRequest;
+import counterbench.care.store.LostMatches;
 import counterbench.care.store.ReverseEntry;
 import counterbench.care.store.SealedFacts;
 import counterbench.db.Store;
@@ -64,6 +65,19 @@ public final class ReverseCommand extends BaseCommand {
                                                 + " is sealed and stays as it is: the reversal is"
                                                 + " booked in "
                                                 + open));
+        new LostMatches(store.get(), site)
+                .of(request)
+                .forEach(
+                        (match, credits) ->
+                                in.tell(
+                                        "entry "
+                                                + match
+                                                + " matched "
+                                                + String.join(", ", credits)
+                                                + " and counts no more without it; reverse "
+                                                + match
+                                                + ", too, or it counts again when the line comes"
+                                                + " anew with the same amount"));
         return Status.DONE;
     }
 }

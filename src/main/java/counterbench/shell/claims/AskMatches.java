@@ -9,11 +9,11 @@ import counterbench.claims.matching.Proposal.Ranked;
 import counterbench.claims.matching.Proposal.Verdict;
 import counterbench.shared.Refused;
 import counterbench.shell.Invocation;
+import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -21,6 +21,10 @@ import java.util.stream.Stream;
 /** Asks a person about doubtful lines, one by one. */
 final class AskMatches {
     private static final String REASON = "said by hand";
+    private static final String ANSWERS =
+            "answer with a number of the list, or with a claim (CN-031), or with several and their"
+                    + " amounts (CN-031=600.00 CN-032=812.36); none or Enter leaves the line for"
+                    + " later, stop leaves all that are left";
 
     private final Invocation in;
     private final CreditDesk desk;
@@ -55,7 +59,7 @@ final class AskMatches {
                         + names(credit)
                         + ": "
                         + proposal.why());
-        List<Ranked> ranked = proposal.ranked();
+        List<Ranked> ranked = proposal.choices();
         for (int i = 0; i < ranked.size(); i++) {
             Ranked one = ranked.get(i);
             in.print(
@@ -73,31 +77,52 @@ final class AskMatches {
 
     private boolean answered(Proposal proposal) {
         while (true) {
-            Optional<String> answer =
-                    in.ask("Which? [a number, CLAIM, CLAIM=AMOUNT ..., none, stop] ");
-            String said = answer.orElse("stop").strip();
-            if (said.toLowerCase(Locale.ROOT).equals("stop")) {
-                return false;
+            String said =
+                    in.ask("Which? [a number, CLAIM, CLAIM=AMOUNT ..., none, stop, help] ")
+                            .orElse("stop")
+                            .strip();
+            switch (said.toLowerCase(Locale.ROOT)) {
+                case "stop" -> {
+                    return false;
+                }
+                case "", "none" -> {
+                    in.tell("credit " + proposal.credit().name() + " is left as it is");
+                    return true;
+                }
+                case "help", "?" -> in.tell(ANSWERS);
+                default -> {
+                    if (isRecorded(proposal, said)) {
+                        return true;
+                    }
+                }
             }
-            if (said.isEmpty() || said.toLowerCase(Locale.ROOT).equals("none")) {
-                return true;
-            }
-            try {
-                record.accept(shares(proposal, said));
-                return true;
-            } catch (Refused e) {
-                in.tell(String.valueOf(e.getMessage()));
-            }
+        }
+    }
+
+    private boolean isRecorded(Proposal proposal, String said) {
+        try {
+            record.accept(shares(proposal, said));
+            return true;
+        } catch (Refused e) {
+            in.tell(String.valueOf(e.getMessage()));
+            in.tell(ANSWERS);
+            return false;
         }
     }
 
     private List<Share> shares(Proposal proposal, String said) {
         SharedOut out = new SharedOut(desk, REASON);
-        if (said.matches("[1-9]") && Integer.parseInt(said) <= proposal.ranked().size()) {
-            Ranked chosen = proposal.ranked().get(Integer.parseInt(said) - 1);
-            return out.of(proposal.credit(), List.of(chosen.candidate().name()));
+        List<Ranked> choices = proposal.choices();
+        if (!said.matches("[0-9]+") || desk.jobs().containsKey(said)) {
+            return out.of(proposal.credit(), Arrays.asList(said.split("[\\s,]+", -1)));
         }
-        return out.of(proposal.credit(), Arrays.asList(said.split("[\\s,]+", -1)));
+        BigInteger number = new BigInteger(said);
+        if (number.signum() == 0 || number.compareTo(BigInteger.valueOf(choices.size())) > 0) {
+            throw new Refused(
+                    "number \"" + said + "\"", "the list goes from 1 to " + choices.size(), "");
+        }
+        String claim = choices.get(number.intValue() - 1).candidate().name();
+        return out.of(proposal.credit(), List.of(claim));
     }
 
     /** What a line names. */

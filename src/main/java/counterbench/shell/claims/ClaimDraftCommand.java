@@ -7,6 +7,7 @@ import counterbench.campaign.store.PackBook;
 import counterbench.claims.Money;
 import counterbench.claims.draft.Draft;
 import counterbench.db.Store;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -34,6 +35,10 @@ import java.util.function.Supplier;
 public final class ClaimDraftCommand extends BaseCommand {
     private static final Option<String> CAMPAIGN =
             Option.of("campaign", "CAMPAIGN", Readings.TEXT, "only jobs of this campaign");
+    private static final Option<String> JOB =
+            Option.of("job", "JOB", Readings.TEXT, "only this job, claimed already or not");
+    private static final Option<Boolean> LINES =
+            Option.flag("lines", "of what each draft is made: labour, parts, allowance, charge");
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -47,11 +52,14 @@ public final class ClaimDraftCommand extends BaseCommand {
                         .takes(
                                 DeskOptions.MONTH,
                                 CAMPAIGN.completedBy(new LiveNames(store).campaigns()),
+                                JOB.completedBy(new LiveNames(store).jobs()),
+                                LINES,
                                 DeskOptions.AS_OF,
                                 Options.SITE.completedBy(new LiveNames(store).sites()))
                         .printsRows()
                         .example("claim draft --month 2026-03")
                         .example("claim draft --month 2026-03 --format csv")
+                        .example("claim draft --job N-167 --lines")
                         .note(
                                 "Labour is the hours of the operation for the job's outcome at the"
                                         + " rate of the day of completion. Parts are the kit's cost,"
@@ -72,6 +80,24 @@ public final class ClaimDraftCommand extends BaseCommand {
         Instant asOf = DeskOptions.asOf(in, site);
         List<ClaimDraft> drafts =
                 new ReadDrafts(store.get()).run(site, asOf, wanted(in), ReadJobs.shown(in, site));
+        in.find(JOB).filter(job -> drafts.isEmpty()).ifPresent(ClaimDraftCommand::refuse);
+        if (in.has(LINES)) {
+            DraftLines.print(in, drafts);
+        } else {
+            print(in, drafts);
+        }
+        tell(in, site, drafts, site.dayOf(asOf));
+        return Status.DONE;
+    }
+
+    private static void refuse(String job) {
+        throw new Refused(
+                "draft for job \"" + job + "\"",
+                "no job of that name is done, with terms that pay for it",
+                "job show " + job + " tells how it stands");
+    }
+
+    private static void print(Invocation in, List<ClaimDraft> drafts) {
         try (Rows rows =
                 in.rows(
                         Column.text("job"),
@@ -88,8 +114,6 @@ public final class ClaimDraftCommand extends BaseCommand {
                         Column.text("held_back"))) {
             drafts.forEach(draft -> add(rows, draft));
         }
-        tell(in, site, drafts, site.dayOf(asOf));
-        return Status.DONE;
     }
 
     private Predicate<ClaimCase> wanted(Invocation in) {
@@ -97,8 +121,9 @@ public final class ClaimDraftCommand extends BaseCommand {
         Optional<String> campaign =
                 in.find(CAMPAIGN)
                         .map(named -> KnownCampaign.of(named, new PackBook(store.get()).all()));
+        Optional<String> job = in.find(JOB);
         return found ->
-                found.isUnclaimed()
+                job.map(found.job().name()::equals).orElse(found.isUnclaimed())
                         && (month.isEmpty() || month.get().equals(found.month()))
                         && (campaign.isEmpty()
                                 || campaign.get().equals(found.job().job().campaign()));
@@ -124,10 +149,11 @@ public final class ClaimDraftCommand extends BaseCommand {
     private static void tell(Invocation in, Site site, List<ClaimDraft> drafts, LocalDate today) {
         List<ClaimDraft> ready = drafts.stream().filter(ClaimDraft::isReady).toList();
         in.tell(
-                "%d drafts, %d of them ready to submit, for %s %s in all; %d held back"
+                "%s ready to submit, for %s %s in all; %d held back"
                         .formatted(
-                                drafts.size(),
-                                ready.size(),
+                                drafts.size() == 1
+                                        ? "1 draft, " + ready.size()
+                                        : drafts.size() + " drafts, " + ready.size() + " of them",
                                 Money.text(
                                         Money.sum(
                                                 ready.stream()

@@ -6,8 +6,6 @@ import counterbench.acts.desk.WithdrawClaim;
 import counterbench.acts.store.ReadClaims;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
-import counterbench.shared.NearMatch;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.Group;
@@ -36,7 +34,12 @@ public final class ClaimWithdrawCommand extends ActCommand {
                         .example("claim withdraw CN-030 --reason \"claimed before by CN-017\"")
                         .note(
                                 "Its job can be claimed again afterwards; the new claim says which"
-                                        + " one it replaces."),
+                                        + " one it replaces.")
+                        .note(
+                                "That it was submitted stays a fact: a claim that came before its"
+                                        + " job or core allowed it stays claim-ungrounded until the"
+                                        + " lead settles that. Where only its day is wrong, reverse"
+                                        + " its row and record the right one."),
                 store,
                 sites);
         this.store = store;
@@ -48,14 +51,7 @@ public final class ClaimWithdrawCommand extends ActCommand {
         ReadClaims claims = new ReadClaims(store.get());
         String job =
                 claims.jobOf(site, claim)
-                        .orElseThrow(
-                                () ->
-                                        new Refused(
-                                                "claim \"" + claim + "\"",
-                                                "there is no such claim",
-                                                NearMatch.of(claim, claims.numbers(site, in.now()))
-                                                        .map(near -> "did you mean " + near + "?")
-                                                        .orElse("claim list names them")));
+                        .orElseThrow(() -> UnknownClaim.refused(in, site, claim, claims));
         LocalDate on = in.find(DeskOptions.ON).orElse(site.dayOf(stamp.at()));
         return new WithdrawClaim(claim, job, on, in.get(REASON), stamp);
     }

@@ -32,8 +32,9 @@ import counterbench.shell.print.Rows;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Pairs lines of remittances with claims, and asks where it is not plain which. */
 public final class CreditMatchCommand extends BaseCommand {
@@ -179,7 +180,7 @@ public final class CreditMatchCommand extends BaseCommand {
         List<String> claims = new ArrayList<>();
         proposal.shares().forEach(s -> claims.add(s.candidate().name()));
         if (claims.isEmpty()) {
-            Optional.ofNullable(proposal.best()).ifPresent(b -> claims.add(b.candidate().name()));
+            proposal.best().forEach(b -> claims.add(b.candidate().name()));
         }
         rows.add(
                 credit.name(),
@@ -192,14 +193,39 @@ public final class CreditMatchCommand extends BaseCommand {
     }
 
     private static void tell(Invocation in, List<Proposal> proposals) {
+        long named = count(proposals, Verdict.AS_NAMED);
+        long listed = proposals.size() - named;
         in.tell(
-                "%d lines: %d name their claim rightly, %d are sure, %d doubtful, %d unknown"
-                        .formatted(
-                                proposals.size(),
-                                count(proposals, Verdict.AS_NAMED),
-                                count(proposals, Verdict.SURE),
-                                count(proposals, Verdict.DOUBTFUL),
-                                count(proposals, Verdict.UNKNOWN)));
+                counted(listed, "line", "lines")
+                        + " to match: "
+                        + Stream.of(Verdict.SURE, Verdict.DOUBTFUL, Verdict.UNKNOWN)
+                                .map(
+                                        v ->
+                                                counted(count(proposals, v), "is", "are")
+                                                        + " "
+                                                        + v.words())
+                                .collect(Collectors.joining(", "))
+                        + "; "
+                        + counted(named, "other names its", "others name their")
+                        + " claim rightly");
+        proposals.stream()
+                .filter(p -> p.verdict() == Verdict.UNKNOWN)
+                .map(p -> p.credit().name())
+                .forEach(
+                        name ->
+                                in.tell(
+                                        "credit "
+                                                + name
+                                                + " is like no claim: name the one that it pays"
+                                                + " (credit match "
+                                                + name
+                                                + " --claim CLAIM); if it is another garage's, say"
+                                                + " so in settling its finding (review --rule"
+                                                + " credit-unmatched, finding settle)"));
+    }
+
+    private static String counted(long count, String one, String more) {
+        return count + " " + (count == 1 ? one : more);
     }
 
     private static long count(List<Proposal> proposals, Verdict verdict) {

@@ -12,6 +12,7 @@ import counterbench.shell.Option;
 import counterbench.shell.Readings;
 import counterbench.shell.Status;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -50,7 +51,12 @@ public final class DemoCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) throws IOException {
         Path home = in.home().location();
-        Path folder = DemoHome.emptied(in.find(HOME).orElse(DemoHome.beside(home)), home);
+        Path named = in.find(HOME).orElse(DemoHome.beside(home));
+        boolean anew = Files.exists(named.resolve(DemoHome.MARKER));
+        Path folder = DemoHome.emptied(named, home);
+        if (anew) {
+            in.tell("the demo in " + folder + " is made anew; what was done in it is gone");
+        }
         Path paper = folder.resolve("paper");
         DemoPaper.copy(paper);
         StoreAddress address = StoreAddress.of(folder, null);

@@ -1,8 +1,11 @@
 package counterbench.shell.month;
 
 import counterbench.acts.store.ReadWorth;
+import counterbench.acts.store.ReadWorth.StoreMonth;
+import counterbench.campaign.PartUnit;
 import counterbench.claims.Money;
 import counterbench.db.Store;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -44,7 +47,7 @@ public final class WorthCommand extends BaseCommand {
     private static final Option<Boolean> WHOLE =
             Option.flag(
                     "whole",
-                    "round averages: unit costs to the cent, values to whole units of money");
+                    "round unit costs to the cent, and every value to whole units of money");
 
     /** Unit costs of small parts are less than a cent now and then. */
     private static final int UNIT_COST_PLACES = 4;
@@ -85,17 +88,28 @@ public final class WorthCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
+        refuseToCome(in, site);
         CostMethod method = in.find(METHOD).orElse(CostMethod.LOTS);
         Rounding rounding = in.has(WHOLE) ? Rounding.WHOLE : Rounding.EXACT;
-        List<PartWorth> parts =
+        StoreMonth found =
                 new ReadWorth(store.get(), site, method, rounding)
                         .of(in.get(MONTH), in.now(), ReadJobs.shown(in, site));
-        print(in, site, method, parts);
-        tellSums(in, site, parts);
+        print(in, site, method, found);
+        tellSums(in, site, found.parts());
         return Status.DONE;
     }
 
-    private static void print(Invocation in, Site site, CostMethod method, List<PartWorth> parts) {
+    private static void refuseToCome(Invocation in, Site site) {
+        YearMonth newest = site.monthOf(in.now());
+        if (in.get(MONTH).isAfter(newest)) {
+            throw new Refused(
+                    "worth of \"" + in.get(MONTH) + "\"",
+                    "that month has not begun",
+                    "the newest is " + newest);
+        }
+    }
+
+    private static void print(Invocation in, Site site, CostMethod method, StoreMonth found) {
         YearMonth month = in.get(MONTH);
         try (Rows rows =
                 in.rows(
@@ -103,6 +117,7 @@ public final class WorthCommand extends BaseCommand {
                         Column.text("month"),
                         Column.text("method"),
                         Column.text("part"),
+                        Column.text("unit"),
                         Column.number("opening").asSpare(),
                         Column.number("opening_value").asSpare(),
                         Column.number("in"),
@@ -115,6 +130,7 @@ public final class WorthCommand extends BaseCommand {
             rows.section(
                     "Store of " + site.site() + ", " + month + ": " + method.words(),
                     "part",
+                    "unit",
                     "opening",
                     "opening_value",
                     "in",
@@ -124,17 +140,18 @@ public final class WorthCommand extends BaseCommand {
                     "closing",
                     "unit_cost",
                     "closing_value");
-            parts.forEach(part -> add(rows, site, month, method, part));
+            found.parts().forEach(part -> add(rows, in, site, part, found.unit(part.part())));
         }
     }
 
-    private static void add(
-            Rows rows, Site site, YearMonth month, CostMethod method, PartWorth part) {
+    private static void add(Rows rows, Invocation in, Site site, PartWorth part, PartUnit unit) {
+        int places = in.has(WHOLE) ? 2 : UNIT_COST_PLACES;
         rows.add(
                 site.site(),
-                month,
-                Readings.word(method),
+                in.get(MONTH),
+                Readings.word(in.find(METHOD).orElse(CostMethod.LOTS)),
                 part.part(),
+                unit.word(),
                 part.opening().quantity(),
                 money(part.opening()),
                 part.in().quantity(),
@@ -143,7 +160,7 @@ public final class WorthCommand extends BaseCommand {
                 money(part.out()),
                 part.closing().quantity(),
                 part.unitCost()
-                        .map(cost -> cost.setScale(UNIT_COST_PLACES, RoundingMode.HALF_EVEN))
+                        .map(cost -> cost.setScale(places, RoundingMode.HALF_EVEN))
                         .map(Money::text)
                         .orElse(null),
                 money(part.closing()));

@@ -79,7 +79,7 @@ final class TableRows implements Rows {
             laidOut();
         }
         if (layout != null && !layout.leftOut().isEmpty()) {
-            out.println(leftOut(layout.leftOut()));
+            Paragraph.lines(leftOut(layout.leftOut()), width).forEach(out::println);
         }
         layout = null;
     }

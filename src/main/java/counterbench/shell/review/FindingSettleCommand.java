@@ -4,6 +4,7 @@ import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.people.Person;
 import counterbench.review.store.SettleFinding;
+import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
 import counterbench.shell.Invocation;
@@ -14,6 +15,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import counterbench.shell.acts.LiveNames;
+import java.util.List;
 import java.util.function.Supplier;
 
 /** Lets a finding stand, with a reason. */
@@ -48,9 +50,10 @@ public final class FindingSettleCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Person person = in.person();
+        List<Site> asked = sites.named(in);
         FoundFinding found =
-                FoundFinding.find(in, store.get(), sites.named(in))
-                        .orElseThrow(() -> FoundFinding.unknown(in.get(FoundFinding.ID)));
+                FoundFinding.find(in, store.get(), asked)
+                        .orElseThrow(() -> FoundFinding.unknown(in, store.get(), asked));
         var by = new SettleFinding.By(person, in.now(), in.get(REASON), in.line());
         Entry entry =
                 new SettleFinding(store.get()).run(found.site(), found.stated().finding(), by);

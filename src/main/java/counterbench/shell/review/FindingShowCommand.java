@@ -64,7 +64,7 @@ public final class FindingShowCommand extends BaseCommand {
                 asked.stream()
                         .filter(site -> !said(site, wanted).isEmpty())
                         .findFirst()
-                        .orElseThrow(() -> FoundFinding.unknown(wanted));
+                        .orElseThrow(() -> FoundFinding.unknown(in, store.get(), asked));
         in.print("finding " + wanted + " does not hold any more");
         history(in, bearing);
         return Status.DONE;

@@ -4,6 +4,7 @@ import counterbench.db.Store;
 import counterbench.review.FindingId;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
+import counterbench.shared.NearMatch;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
@@ -49,10 +50,18 @@ record FoundFinding(Site site, StatedFinding stated) {
     }
 
     /** The refusal of one that does not hold now. */
-    static Refused unknown(FindingId wanted) {
+    static Refused unknown(Invocation in, Store store, List<Site> sites) {
+        FindingBook book = new FindingBook(store);
+        List<String> known =
+                sites.stream()
+                        .flatMap(site -> book.now(site, in.now(), jobs -> {}).stream())
+                        .map(stated -> stated.id().toString())
+                        .toList();
         return new Refused(
-                "finding \"" + wanted + "\"",
+                "finding \"" + in.get(ID) + "\"",
                 "there is no such finding now",
-                "review shows those there are");
+                NearMatch.of(in.get(ID).toString(), known)
+                        .map(near -> "did you mean " + near + "?")
+                        .orElse("review shows those there are"));
     }
 }

@@ -50,6 +50,16 @@ public record PartWorth(String part, Worth opening, Worth in, Worth out, Worth c
                 && closing.quantity().isZero());
     }
 
+    /**
+     * With values in whole units of money; what went out takes the rounding, so that they add up.
+     */
+    public PartWorth inWholeUnits() {
+        Worth before = opening.inWholeUnits();
+        Worth came = in.inWholeUnits();
+        Worth after = closing.inWholeUnits();
+        return new PartWorth(part, before, came, before.plus(came).minus(after), after);
+    }
+
     /** Whether every one of its costs is known. */
     public boolean isKnown() {
         return out.value() != null && closing.value() != null;

@@ -2,6 +2,7 @@ package counterbench.stock.worth;
 
 import counterbench.shared.Quantity;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -39,5 +40,11 @@ public record Worth(Quantity quantity, @Nullable BigDecimal value) {
         return new Worth(
                 quantity.minus(other.quantity),
                 value == null || other.value == null ? null : value.subtract(other.value));
+    }
+
+    /** The same, its value rounded half-even to a whole unit of money. */
+    Worth inWholeUnits() {
+        return new Worth(
+                quantity, value == null ? null : value.setScale(0, RoundingMode.HALF_EVEN));
     }
 }

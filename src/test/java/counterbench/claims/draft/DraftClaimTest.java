@@ -6,8 +6,11 @@ import counterbench.campaign.ClaimTerms;
 import counterbench.campaign.ClaimTerms.Needs;
 import counterbench.campaign.ClaimTerms.Operation;
 import counterbench.campaign.Condition;
+import counterbench.claims.Money;
+import counterbench.claims.draft.PartsCost.Item;
 import counterbench.job.Job;
 import counterbench.job.Outcome;
+import counterbench.shared.Quantity;
 import counterbench.shared.TestSites;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -54,7 +57,9 @@ class DraftClaimTest {
                         terms,
                         attributes,
                         RATES,
-                        new PartsCost(new BigDecimal(cost), List.of(no)),
+                        new PartsCost(
+                                List.of(new Item("kit K-1", Quantity.ONE, new BigDecimal(cost))),
+                                List.of(no)),
                         new BigDecimal("395"),
                         List.of())
                 .draft();
@@ -93,6 +98,28 @@ class DraftClaimTest {
         assertThat(draft.total())
                 .isEqualTo(draft.labour().add(draft.parts()).add(draft.coreCharge()))
                 .isEqualTo("1055.02");
+    }
+
+    @Test
+    void its_lines_add_up_to_its_total_whatever_was_rounded() {
+        Draft draft =
+                draft(job(Outcome.COMPLETED, "W-1", NOON), Map.of("hoist", "single"), "344.116");
+
+        assertThat(draft.lines())
+                .extracting(
+                        line ->
+                                line.kind().words()
+                                        + ", "
+                                        + line.what()
+                                        + ": "
+                                        + Money.text(line.amount()))
+                .containsExactly(
+                        "labour, operation 52-110: 229.90",
+                        "parts, kit K-1: 344.116",
+                        "allowance, 25 % on parts, to the cent: 86.024",
+                        "core charge, what the terms charge for its cores: 395.00");
+        assertThat(draft.lines().stream().map(DraftLine::amount).reduce(BigDecimal::add))
+                .hasValueSatisfying(sum -> assertThat(sum).isEqualByComparingTo(draft.total()));
     }
 
     @Test

@@ -8,6 +8,7 @@ import counterbench.claims.Credit;
 import counterbench.claims.matching.Proposal.Verdict;
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
@@ -186,5 +187,35 @@ class MatchingTest {
                         r ->
                                 assertThat(r.likeness().words())
                                         .contains("but the amount is not what is open, 0"));
+    }
+
+    @Test
+    void of_two_that_fit_alike_both_are_the_best_and_can_be_chosen() {
+        Proposal proposal = propose(credit(null, null, "685.85"));
+
+        assertThat(proposal.best())
+                .extracting(r -> r.candidate().name())
+                .containsExactly("CN-017", "CN-071");
+    }
+
+    @Test
+    void claims_that_are_paid_crowd_out_none_that_wait_and_are_no_choice_unless_named() {
+        List<Candidate> many = new ArrayList<>();
+        for (int i = 1; i <= 9; i++) {
+            many.add(candidate("CN-01" + i, "0WBSH08D7MS00044" + i, i == 9 ? "0" : "685.85"));
+        }
+
+        Proposal unnamed = Matching.of(List.of(credit("CN-01O", null, "600.00")), many).get(0);
+        Proposal named = Matching.of(List.of(credit("CN-011", null, "600.00")), many).get(0);
+        Proposal onlyPaid =
+                Matching.of(List.of(credit("CN-01O", null, "600.00")), many.subList(0, 8)).get(0);
+
+        assertThat(unnamed.choices())
+                .extracting(r -> r.candidate().name())
+                .containsExactly("CN-019");
+        assertThat(named.choices())
+                .extracting(r -> r.candidate().name())
+                .containsExactly("CN-011", "CN-019");
+        assertThat(onlyPaid.choices()).hasSize(8);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterbench.campaign.Condition;
 import counterbench.campaign.StepDraft;
 import counterbench.job.TestJobs;
+import counterbench.judgement.Finding;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +47,13 @@ class StepEarlyTest {
                 .containsExactly(
                         "marked at 2026-03-05T14:30:00Z, but cold complete at"
                                 + " 2026-03-05T15:00:00Z");
+        assertThat(job.findings(rule))
+                .extracting(Finding::message)
+                .singleElement()
+                .asString()
+                .endsWith(
+                        "step clamp: marked at 2026-03-05 08:30, but cold complete at 2026-03-05"
+                                + " 09:00");
     }
 
     @Test

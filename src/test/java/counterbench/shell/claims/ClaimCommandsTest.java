@@ -9,6 +9,10 @@ import counterbench.shell.BaseCommand;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
+import counterbench.shell.care.JournalShowCommand;
+import counterbench.shell.rack.ShipCommand;
+import counterbench.shell.rack.ShipmentAddCommand;
+import counterbench.shell.rack.ShipmentOpenCommand;
 import counterbench.shell.review.ReviewCommand;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +27,7 @@ class ClaimCommandsTest {
             new ClaimSubmitCommand(larkmere::store, larkmere.sites()),
             new ClaimWithdrawCommand(larkmere::store, larkmere.sites()),
             new ClaimAgeingCommand(larkmere::store, larkmere.sites()),
+            new JournalShowCommand(larkmere::store, larkmere.sites()),
             new ReviewCommand(larkmere::store, larkmere.sites())
         };
     }
@@ -49,12 +54,29 @@ class ClaimCommandsTest {
                             "N-166,TK-2605,W26-1076,2026-03-30,52-199,0.5,60.50,0.00,0.00,60.50,"
                                     + "2026-05-19,",
                             "N-167,HB-0417,W26-1077,2026-03-31,31-417,2.2,266.20,435.62,395.00,"
-                                    + "1096.82,2026-05-15,\"its core does not meet what the claim"
-                                    + " needs, core-shipped\"");
+                                    + "1096.82,2026-05-15,\"core NC-0072 is packed, and the claim"
+                                    + " needs core-shipped\"");
             assertThat(drafts.err())
                     .startsWith(
                             "3 drafts, 2 of them ready to submit, for 121.00 USD in all; 1 held"
                                     + " back\n");
+            var lines = quinn.line("claim draft --job N-167 --lines --format csv");
+            assertThat(lines.out().lines())
+                    .containsExactly(
+                            "job,line,what,quantity,unit_amount,amount",
+                            "N-167,labour,operation 31-417,2.2,121.00,266.20",
+                            "N-167,parts,kit FP-1050,1,348.50,348.50",
+                            "N-167,allowance,\"25 % on parts, to the cent\",,,87.12",
+                            "N-167,core charge,what the terms charge for its cores,,,395.00",
+                            "N-167,total,,,,1096.82");
+            assertThat(lines.err())
+                    .startsWith(
+                            "job N-167 held back: core NC-0072 is packed, and the claim needs"
+                                    + " core-shipped\n1 draft, 0 ready to submit, ");
+            assertThat(quinn.line("claim draft --job N-112 --lines --format csv").out())
+                    .contains("N-112,total,,,,1209.71");
+            assertThat(quinn.line("claim draft --job N-169").err())
+                    .contains("no job of that name is done");
             assertThat(quinn.line("claim draft --campaign HB-417").err())
                     .contains("did you mean HB-0417?");
         }
@@ -78,19 +100,26 @@ class ClaimCommandsTest {
                             """);
             assertThat(submitted.err())
                     .isEqualTo(
-                            "job N-167 held back: its core does not meet what the claim needs,"
+                            "job N-167 held back: core NC-0072 is packed, and the claim needs"
                                     + " core-shipped\n");
             assertThat(quinn.line("claim submit N-163").err())
                     .isEqualTo(
-                            "claim for job \"N-163\": claim CN-063 of 2026-04-10 stands for it; put"
-                                    + " it right, or have the lead settle it or override with"
-                                    + " --override REASON\n");
+                            """
+                            claim for job "N-163": claim CN-063 of 2026-04-10 stands for it; to \
+                            claim it anew, take that one back first: claim withdraw CN-063 \
+                            --reason TEXT
+                            claim submit: nothing was submitted while that stands against it; put \
+                            it right first; the lead may override it with --override REASON
+                            """);
             assertThat(quinn.line("claim submit --month 2026-03").err())
                     .contains("no job of that month is ready to be claimed");
             assertThat(quinn.line("claim list --job N-163 --format csv").out())
                     .contains("CN-063,N-163,W26-1073,0TRTP4L25SS002637,2026-04-10,60.50,0.00,0.00");
             assertThat(quinn.line("review --rule claim-ungrounded --format csv").out())
                     .doesNotContain("CN-063");
+            String entry = submitted.out().replaceAll("(?s).*entry ([0-9]+) of.*", "$1");
+            assertThat(quinn.line("journal show " + entry).out())
+                    .contains("labour_hours 0.5, labour_amount 60.50, parts_amount 0.00");
         }
     }
 
@@ -103,14 +132,18 @@ class ClaimCommandsTest {
                     larkmere.shellOf(new Person("Maren", Set.of(Role.LEAD)), desk(larkmere));
 
             assertThat(quinn.line("claim submit N-103").err())
-                    .contains("its core does not meet what the claim needs, core-acknowledged")
-                    .contains("stop core-missing is open (F-");
+                    .contains(
+                            "1 core of it was never removed, and the claim needs"
+                                    + " core-acknowledged; find the unit and record it: core remove"
+                                    + " TAG --job N-103\n")
+                    .contains("stop core-missing is open (F-")
+                    .containsPattern("finding settle F-\\w+ --reason TEXT\n");
             assertThat(quinn.line("claim submit N-103 --override please").status())
                     .isEqualTo(Status.REFUSED);
             var opened = maren.line("claim submit N-103 --override \"agreed by letter\"");
 
             assertThat(opened.out())
-                    .startsWith("overridden for job N-103: its core does not meet")
+                    .startsWith("overridden for job N-103: 1 core of it was never removed")
                     .contains("claim CN-063 for job N-103: 1234.00 USD\n");
             assertThat(opened.err()).contains("job N-103 was to be claimed by 2026-03-07");
         }
@@ -126,7 +159,8 @@ class ClaimCommandsTest {
                     .startsWith("claim for job \"N-169\": the job is not done; ");
             assertThat(quinn.line("claim submit N-936").err()).contains("there is no such job");
             assertThat(quinn.line("claim submit N-163 --on 2026-03-24").err())
-                    .contains("it was done on 2026-03-25, after the day of submission");
+                    .contains(
+                            "it was done on 2026-03-25, after the day of submission; say that day");
             assertThat(quinn.line("claim submit N-163 --on 2026-05-01").err())
                     .contains("that day has not come yet");
             assertThat(quinn.line("claim submit N-163 N-166 --claim X-1").status())
@@ -179,6 +213,51 @@ class ClaimCommandsTest {
                     .contains(
                             "to be claimed within 7 days: N-163 (by 2026-05-14), N-167 (by 2026-05-15)\n")
                     .contains("late, the last day for the claim is over: N-101 (by 2026-02-19)");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_refusal_names_the_core_and_the_commands_that_put_it_right(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            FakeShell maren =
+                    larkmere.shellOf(
+                            new Person("Maren", Set.of(Role.LEAD)),
+                            new ShipmentOpenCommand(larkmere::store, larkmere.sites()),
+                            new ShipmentAddCommand(larkmere::store, larkmere.sites()),
+                            new ShipCommand(larkmere::store, larkmere.sites()));
+
+            assertThat(quinn.line("claim submit N-167").err())
+                    .startsWith(
+                            "claim for job \"N-167\": core NC-0072 is packed, and the claim needs"
+                                    + " core-shipped; shipment add SHIPMENT NC-0072, ship"
+                                    + " SHIPMENT\n");
+            maren.line("shipment open SH-N14 --carrier \"Two Rivers Freight\" --tracking 7");
+            maren.line("shipment add SH-N14 NC-0072");
+            assertThat(quinn.line("claim submit N-167").err())
+                    .startsWith(
+                            "claim for job \"N-167\": core NC-0072 is on-shipment, and the claim"
+                                    + " needs core-shipped; ship SH-N14\n");
+            maren.line("ship SH-N14 --weight \"16.2 kg\"");
+            assertThat(quinn.line("claim submit N-167 --on 2026-04-09").err())
+                    .startsWith(
+                            "claim for job \"N-167\": core NC-0072 was shipped on 2026-04-10, after"
+                                    + " the day of submission; say that day or a later one with"
+                                    + " --on\n");
+            assertThat(quinn.line("claim submit N-167").out())
+                    .startsWith("claim CN-063 for job N-167: 1096.82 USD\n");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_number_that_is_taken_is_refused_with_the_next_free_one(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            assertThat(quinn(larkmere).line("claim submit N-163 --claim CN-001").err())
+                    .isEqualTo(
+                            "claim \"CN-001\": that number is taken; leave --claim out for the next"
+                                    + " free one, CN-063\n");
         }
     }
 }

@@ -131,8 +131,13 @@ class CreditMatchCommandTest {
             assertThat(matched.err()).contains("claim CN-061 is paid 45.16 too much by that\n");
             assertThat(found(quinn)).contains("CN-060");
 
-            assertThat(quinn.line("reverse 9 --reason \"wrong amount\"").status())
-                    .isEqualTo(Status.DONE);
+            var reversed = quinn.line("reverse 9 --reason \"wrong amount\"");
+            assertThat(reversed.status()).isEqualTo(Status.DONE);
+            assertThat(reversed.err())
+                    .isEqualTo(
+                            "entry 10 matched RM-Y/1 and counts no more without it; reverse 10, too,"
+                                    + " or it counts again when the line comes anew with the same"
+                                    + " amount\n");
             assertThat(found(quinn)).doesNotContain("CN-060").doesNotContain("CN-061");
 
             quinn.line("import " + line("second", "10.00"));
@@ -153,5 +158,39 @@ class CreditMatchCommandTest {
 
     private static String found(FakeShell quinn) {
         return quinn.line("review --rule paid-differently --format csv").out();
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void whoever_is_asked_is_told_what_can_be_answered_and_what_came_of_it(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere).onScreen(200);
+
+            var left = quinn.line("credit match", "", "");
+            assertThat(left.out())
+                    .contains("  1  claim CN-008 for job N-112: ")
+                    .contains("  2  claim CN-001 for job N-104: ")
+                    .doesNotContain("  3  ");
+            assertThat(left.err())
+                    .contains(
+                            "2 lines to match: 0 are sure, 1 is doubtful, 1 is unknown; 52 others"
+                                    + " name their claim rightly\n")
+                    .contains(
+                            "credit RM-0227-N/35 is like no claim: name the one that it pays"
+                                    + " (credit match RM-0227-N/35 --claim CLAIM); if it is another"
+                                    + " garage's, say so in settling its finding")
+                    .endsWith("credit RM-0213-N/15 is left as it is\n");
+
+            var matched = quinn.line("credit match", "help", "yes", "7", "1");
+            assertThat(matched.err())
+                    .contains("none or Enter leaves the line for later, stop leaves all")
+                    .contains(
+                            "claim \"yes\": there is no such claim; claim list names them\nanswer")
+                    .contains("number \"7\": the list goes from 1 to 2\nanswer with")
+                    .contains("credit RM-0213-N/15, 950.11, goes to claim CN-008\n")
+                    .doesNotContain("too much");
+            assertThat(quinn.line("credit match", "").err())
+                    .contains("1 line to match: 0 are sure, 0 are doubtful, 1 is unknown; ");
+        }
     }
 }

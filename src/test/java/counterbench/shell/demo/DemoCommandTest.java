@@ -69,7 +69,10 @@ class DemoCommandTest {
         assertThat(home).as("the real home").doesNotExist();
         assertThat(files(demo.resolve("paper"))).isEqualTo(files(Larkmere.DATA));
         Files.writeString(demo.resolve("paper/of-somebody.txt"), "x");
-        assertThat(run().out()).isEqualTo(first.out());
+        FakeShell.Output second = run();
+        assertThat(second.out()).isEqualTo(first.out());
+        assertThat(second.err())
+                .isEqualTo("the demo in " + demo + " is made anew; what was done in it is gone\n");
         assertThat(demo.resolve("paper/of-somebody.txt")).doesNotExist();
         try (Store store = TestStores.open(StoreAddress.of(demo, null))) {
             var signIn = new CheckPin(() -> store, InstantSource.fixed(FakeShell.NOW));

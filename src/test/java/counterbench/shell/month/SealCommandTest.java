@@ -13,6 +13,7 @@ import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import counterbench.shell.care.ReverseCommand;
+import counterbench.shell.claims.ClaimWithdrawCommand;
 import counterbench.shell.intake.ImportCommand;
 import counterbench.shell.review.FindingSettleCommand;
 import counterbench.shell.review.ReviewCommand;
@@ -45,6 +46,7 @@ class SealCommandTest {
             new FindingSettleCommand(larkmere::store, larkmere.sites()),
             new ImportCommand(larkmere::store, larkmere.sites()),
             new ReverseCommand(larkmere::store, larkmere.sites()),
+            new ClaimWithdrawCommand(larkmere::store, larkmere.sites()),
             new ExportMonthCommand(
                     BookKind.PARTS, larkmere::store, larkmere.sites(), new WorkbookWriter()),
             new ExportMonthCommand(
@@ -162,6 +164,56 @@ class SealCommandTest {
             assertThat(counted).hasSize((int) before.lines().count() + 1);
             assertThat(counted).anyMatch(row -> row.contains(",2026-01,"));
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_withdrawal_that_is_told_after_the_seal_stands_in_the_first_open_months_workbook(
+            TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = maren(larkmere);
+            maren.line("seal 2026-01 --override \"agreed by letter\"");
+            List<String> sealed = exported(maren, "warranty", "2026-01", "sealed");
+            assertThat(claims(exported(maren, "warranty", "2026-02", "before")))
+                    .doesNotContain("CS-001");
+
+            var late = maren.line("claim withdraw CS-001 --reason slip --on 2026-01-31");
+            var now = maren.line("claim withdraw CS-002 --reason slip --on 2026-04-02");
+
+            assertThat(late.err())
+                    .contains("2026-01 is sealed: what happened in it is booked in 2026-02\n");
+            assertThat(now.status()).isEqualTo(Status.DONE);
+            assertThat(now.err()).doesNotContain("sealed");
+            assertThat(exported(maren, "warranty", "2026-01", "again")).isEqualTo(sealed);
+            List<String> february = exported(maren, "warranty", "2026-02", "after");
+            assertThat(claims(february)).contains("CS-001").doesNotContain("CS-002");
+            assertThat(claims(exported(maren, "warranty", "2026-04", "after")))
+                    .contains("CS-002")
+                    .doesNotContain("CS-001");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_credit_that_was_matched_to_a_claim_that_fell_says_so(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = maren(larkmere);
+            maren.line("claim withdraw CS-001 --reason slip");
+
+            assertThat(exported(maren, "warranty", "2026-01", "credits"))
+                    .filteredOn(cell -> cell.startsWith("Credits!"))
+                    .anyMatch(cell -> cell.endsWith("=CS-001, withdrawn"))
+                    .anyMatch(cell -> cell.endsWith("=CS-002"));
+        }
+    }
+
+    /** The numbers of the claims on the sheet. */
+    private static List<String> claims(List<String> cells) {
+        return cells.stream()
+                .filter(cell -> cell.matches("Claims!A[0-9]+=.*"))
+                .map(cell -> cell.replaceFirst(".*?=", ""))
+                .toList();
     }
 
     private static long newest(Larkmere larkmere) {

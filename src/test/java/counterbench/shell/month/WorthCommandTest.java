@@ -114,6 +114,48 @@ class WorthCommandTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void in_whole_units_every_value_is_whole_and_the_month_still_adds_up(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            Map<String, Map<String, String>> parts =
+                    worth(maren(larkmere), "--month 2026-02 --whole");
+
+            assertThat(parts.values())
+                    .isNotEmpty()
+                    .allSatisfy(
+                            row -> {
+                                assertThat(money(row, "opening_value").add(money(row, "in_value")))
+                                        .isEqualByComparingTo(
+                                                money(row, "out_cost")
+                                                        .add(money(row, "closing_value")));
+                                for (String value : VALUES) {
+                                    assertThat(row.get(value)).endsWith(".00");
+                                }
+                            });
+            assertThat(parts.values()).anyMatch(row -> "each".equals(row.get("unit")));
+            assertThat(parts.values()).anyMatch(row -> "mL".equals(row.get("unit")));
+        }
+    }
+
+    private static final List<String> VALUES =
+            List.of("opening_value", "in_value", "out_cost", "closing_value");
+
+    private static BigDecimal money(Map<String, String> row, String heading) {
+        return new BigDecimal(Objects.requireNonNull(row.get(heading)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_month_that_has_not_begun_is_refused(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            assertThat(maren(larkmere).line("worth --site SOUTH --month 2026-05").err())
+                    .isEqualTo(
+                            "worth of \"2026-05\": that month has not begun; the newest is"
+                                    + " 2026-04\n");
+        }
+    }
+
     private static String figures(FakeShell shell, String method) {
         Map<String, String> part = of("XR-1", worth(shell, "--month 2026-02 --method " + method));
         return String.join(

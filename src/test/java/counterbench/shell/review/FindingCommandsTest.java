@@ -141,6 +141,12 @@ class FindingCommandsTest {
                 .isEqualTo(
                         "finding \"F-0000000000\": there is no such finding now; review shows those"
                                 + " there are\n");
+        assertThat(run("finding show F-7V1TR3G3S5").err())
+                .isEqualTo(
+                        "finding \"F-7V1TR3G3S5\": there is no such finding now; did you mean"
+                                + " F-7V1TR3G35S?\n");
+        assertThat(run("finding settle F-7V1TR3G35T --reason x", Role.LEAD).err())
+                .contains("did you mean F-7V1TR3G35S?");
         assertThat(run("finding settle F-0000000000 --reason x", Role.LEAD).status())
                 .isEqualTo(Status.REFUSED);
         assertThat(run("finding show J-118").status()).isEqualTo(Status.USAGE);
