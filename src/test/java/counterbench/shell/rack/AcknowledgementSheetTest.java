@@ -36,9 +36,11 @@ class AcknowledgementSheetTest {
                     maren,
                     sheet(
                             "acknowledgements-a.csv",
-                            "SH-N13,2026-04-09 09:00,accepted,NC-0O70,,\n"
-                                    + "SH-N13,2026-04-09 09:00,rejected,NC-0071,7P000000,cracked\n"
-                                    + "SH-N99,2026-04-09 09:00,accepted,NC-5555,,\n"));
+                            """
+                            SH-N13,2026-04-09 09:00,accepted,NC-0O70,,
+                            SH-N13,2026-04-09 09:00,rejected,NC-0071,7P000000,cracked
+                            SH-N99,2026-04-09 09:00,accepted,NC-5555,,
+                            """));
             assertThat(done(maren, "shipment show SH-N13").screen())
                     .contains(
                             "on their sheet and not on ours: core NC-0O70; is it NC-0070? (the tag"
