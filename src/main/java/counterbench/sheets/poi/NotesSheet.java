@@ -20,7 +20,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class NotesSheet {
     private static final int[] WIDTHS = {26, 24, 14, 14, 14, 14, 14};
     private static final int LINE = 88;
-    private static final float ROW_HEIGHT = 15;
+    private static final float ROW_HEIGHT = ReportSheet.ROW_HEIGHT;
 
     private final StreamedWorkbook workbook;
     private final Styles styles;
@@ -57,12 +57,14 @@ final class NotesSheet {
     }
 
     private void writeCharts(List<ChartData> charts) {
+        PrintedPage printed = PrintedPage.of(report.layout().paper(), false, WIDTHS);
+        PageRoom room = new PageRoom(printed, next * (double) ROW_HEIGHT);
         for (ChartData chart : charts) {
-            if (chart.layout().place().equals(ReportLayout.NOTES)) {
-                SheetLayout of = report.layout().sheet(chart.layout().of()).orElseThrow();
-                String heading = chart.layout().heading(of);
-                ChartBlock block = new ChartBlock(workbook, styles, report, chart);
-                next = block.write(sheet, next + 1, WIDTHS, heading);
+            ChartBlock block = new ChartBlock(workbook, styles, report, chart);
+            if (chart.layout().place().equals(ReportLayout.NOTES) && !block.isEmpty()) {
+                next++;
+                room.keepTogether(sheet, next, block.height() + ROW_HEIGHT);
+                next = block.write(sheet, next, WIDTHS);
             }
         }
     }

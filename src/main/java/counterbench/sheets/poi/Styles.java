@@ -16,7 +16,10 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 /** How cells look: one quiet font, a filled row of headings, light lines, totals under a line. */
 final class Styles {
     private static final String FONT = "Arial";
-    private static final short SIZE = 10;
+
+    /** The size of letters, in points. */
+    static final short SIZE = 10;
+
     private static final short LARGE = 14;
     private static final XSSFColor INK = color(0x26, 0x32, 0x38);
     private static final XSSFColor HEADING_FILL = color(0xDD, 0xE6, 0xE4);

@@ -39,6 +39,11 @@ public enum CellFormat {
         return group == Group.NUMBER;
     }
 
+    /** Whether cells are texts. */
+    public boolean isText() {
+        return group == Group.TEXT;
+    }
+
     /** Whether cells are days or times. */
     public boolean isTime() {
         return group == Group.TIME;

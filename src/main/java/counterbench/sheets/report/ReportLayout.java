@@ -22,8 +22,30 @@ public record ReportLayout(
         Set<String> leftOut) {
     /** Paper to print on. */
     public enum Paper {
-        LETTER,
-        A4
+        LETTER(8.5, 11),
+        A4(8.27, 11.69),
+        /** Twice letter. */
+        TABLOID(11, 17),
+        /** Twice A4. */
+        A3(11.69, 16.54);
+
+        private final double shortSide;
+        private final double longSide;
+
+        Paper(double shortSide, double longSide) {
+            this.shortSide = shortSide;
+            this.longSide = longSide;
+        }
+
+        /** Its width in inches, lying or upright. */
+        public double width(boolean lying) {
+            return lying ? longSide : shortSide;
+        }
+
+        /** Its height in inches, lying or upright. */
+        public double height(boolean lying) {
+            return lying ? shortSide : longSide;
+        }
     }
 
     /** What the program calls the last sheet. */
