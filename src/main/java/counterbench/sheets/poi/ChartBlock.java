@@ -4,7 +4,6 @@ import counterbench.sheets.report.CellFormat;
 import counterbench.sheets.report.ChartLayout;
 import counterbench.sheets.report.Report;
 import counterbench.sheets.report.SheetLayout;
-import java.math.BigDecimal;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.xssf.streaming.SXSSFRow;
@@ -12,12 +11,9 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 
 /** Writes a small table of gathered rows and the chart beside it. */
 final class ChartBlock {
-    private static final int LEAST_ROWS = 18;
+    private static final int LEAST_ROWS = 16;
 
-    /** Room for two lines, in points. */
-    private static final float HEADINGS_HEIGHT = 28;
-
-    private static final int CURRENCY_PLACES = 3;
+    private static final float MARGIN = 2;
 
     private final StreamedWorkbook workbook;
     private final Styles styles;
@@ -40,28 +36,24 @@ final class ChartBlock {
         return points.isEmpty();
     }
 
-    /** How high it is, in points. */
-    double height() {
-        return (rows() + 1) * (double) ReportSheet.ROW_HEIGHT;
-    }
-
-    private int rows() {
+    /** How many rows it takes. */
+    int rows() {
         return Math.max(LEAST_ROWS, points.size() + 2);
     }
 
     /** Makes room for the table in the columns of a sheet. */
     void measure(Widths widths) {
-        for (ChartData.Point point : points) {
-            widths.measureInChart(0, point.category().length(), false);
-            for (int i = 0; i < point.values().size(); i++) {
-                widths.measureInChart(i + 1, length(i, point.values().get(i)), true);
+        for (int i = 0; i < titles().size(); i++) {
+            for (String word : titles().get(i).split(" ")) {
+                widths.measureInChart(i + 1, word + " ");
             }
         }
-    }
-
-    private int length(int series, BigDecimal value) {
-        int places = format(series) == CellFormat.MONEY ? CURRENCY_PLACES : 0;
-        return cells.text(value).length() + places;
+        for (ChartData.Point point : points) {
+            widths.measureInChart(0, point.category());
+            for (int i = 0; i < point.values().size(); i++) {
+                widths.measureInChart(i + 1, format(i), point.values().get(i));
+            }
+        }
     }
 
     /**
@@ -75,7 +67,7 @@ final class ChartBlock {
         Cell title = sheet.createRow(first).createCell(0);
         title.setCellValue(layout.title());
         title.setCellStyle(styles.label());
-        writeHeadings(sheet.createRow(first + 1));
+        writeHeadings(sheet.createRow(first + 1), widths);
         for (int i = 0; i < points.size(); i++) {
             writePoint(sheet.createRow(first + 2 + i), points.get(i), widths[0]);
         }
@@ -100,13 +92,17 @@ final class ChartBlock {
                 : source.format(field).orElse(CellFormat.QUANTITY);
     }
 
-    private void writeHeadings(SXSSFRow row) {
-        row.setHeightInPoints(HEADINGS_HEIGHT);
-        heading(row.createCell(0), layout.heading(source), CellFormat.TEXT);
+    private void writeHeadings(SXSSFRow row, int[] widths) {
+        String categories = layout.heading(source);
+        heading(row.createCell(0), categories, CellFormat.TEXT);
+        int lines = Widths.lines(categories, widths[0]);
         List<String> titles = titles();
         for (int i = 0; i < titles.size(); i++) {
             heading(row.createCell(i + 1), titles.get(i), format(i));
+            boolean known = i + 1 < widths.length;
+            lines = Math.max(lines, known ? Widths.lines(titles.get(i), widths[i + 1]) : 1);
         }
+        row.setHeightInPoints(ReportSheet.height(lines) + MARGIN);
     }
 
     private void heading(Cell cell, String text, CellFormat format) {

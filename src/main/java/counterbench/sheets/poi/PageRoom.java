@@ -9,21 +9,24 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class PageRoom {
     private final double height;
     private double used;
+    private int from;
 
     /**
-     * @param used what stands before, in points
+     * @param used what stands before a row, in points
+     * @param from that row; those after it are of the usual height
      */
-    PageRoom(PrintedPage page, double used) {
+    PageRoom(PrintedPage page, double used, int from) {
         this.height = page.height();
         this.used = used;
+        this.from = from;
     }
 
-    /** Begins a new page with a row where so much would not have room any more. */
-    void keepTogether(SXSSFSheet sheet, int row, double points) {
-        if (used + points > height) {
+    /** Begins a new page with a row where so many rows would not have room any more. */
+    void keepTogether(SXSSFSheet sheet, int row, int rows) {
+        if (used + (row - from + rows) * ReportSheet.ROW_HEIGHT > height) {
             sheet.setRowBreak(row - 1);
             used = 0;
+            from = row;
         }
-        used += points;
     }
 }

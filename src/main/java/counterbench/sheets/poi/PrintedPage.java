@@ -12,12 +12,15 @@ import java.util.Arrays;
  * @param height how much of the sheet's rows one page takes, in points
  */
 record PrintedPage(int across, double scale, double height) {
-    static final double SIDE = 0.4;
+    static final double SIDE = 0.35;
     static final double TOP = 0.8;
     static final double BOTTOM = 0.7;
 
-    /** The least size of letters in print, in points. */
-    private static final double LEAST_SIZE = 6.2;
+    /**
+     * The least size of letters in print, in points; a little more than must be, since other fonts,
+     * where the usual one is not there, are wider.
+     */
+    private static final double LEAST_SIZE = 6.5;
 
     private static final int MOST_ACROSS = 4;
     private static final double POINTS = 72;

@@ -75,12 +75,12 @@ final class ReportSheet {
         if (rows == 0) {
             cells.write(page.createRow(next++).createCell(0), CellFormat.TEXT, NONE);
         } else if (layout.hasTotals()) {
+            totals.measure(widths);
             totals.write(page.createRow(next++));
             height += totals.mostRows() * (double) ROW_HEIGHT;
             if (totals.isAnyApart()) {
-                totals.writeApart(page.createRow(next++));
+                totals.writeApart(page.createRow(next++), widths.of(0));
             }
-            totals.measure(widths);
         }
         List<ChartBlock> blocks = blocks(charts);
         blocks.forEach(block -> block.measure(widths));
@@ -128,11 +128,11 @@ final class ReportSheet {
             return 1;
         }
         if (format.isNumber()) {
-            widths.measure(i, cells.text(value).length());
+            widths.measure(i, CellWriter.number(value));
             return 1;
         }
         String text = cell.getStringCellValue();
-        widths.measure(i, text.length());
+        widths.measure(i, text);
         int lines = widths.lines(i, text);
         if (lines > 1) {
             cells.write(cell, CellFormat.NOTE, value);
@@ -191,10 +191,10 @@ final class ReportSheet {
     }
 
     private void place(List<ChartBlock> blocks, PrintedPage printed) {
-        PageRoom room = new PageRoom(printed, height);
+        PageRoom room = new PageRoom(printed, height, next);
         for (ChartBlock block : blocks) {
             next += GAP;
-            room.keepTogether(page, next, block.height() + GAP * ROW_HEIGHT);
+            room.keepTogether(page, next, block.rows());
             next = block.write(page, next, widths.all());
         }
     }

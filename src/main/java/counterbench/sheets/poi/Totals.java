@@ -104,12 +104,18 @@ final class Totals {
         }
     }
 
-    /** The line below the totals, where there is any row that must be known apart. */
-    void writeApart(SXSSFRow row) {
+    /**
+     * The line below the totals, where there is any row that must be known apart.
+     *
+     * @param firstWidth of the first column, in characters
+     */
+    void writeApart(SXSSFRow row, int firstWidth) {
+        int lines = apart == null ? 1 : Widths.lines(apart.heading(), firstWidth);
+        row.setHeightInPoints(ReportSheet.height(lines));
         for (int i = 0; apart != null && i < columns.size(); i++) {
             boolean total = columns.get(i).total();
             Cell cell = row.createCell(i);
-            cell.setCellStyle(styles.body(total ? columns.get(i).format() : CellFormat.TEXT));
+            cell.setCellStyle(styles.body(total ? columns.get(i).format() : CellFormat.NOTE));
             if (total) {
                 if (tells >= 0) {
                     cell.setCellFormula(
@@ -141,7 +147,7 @@ final class Totals {
     void measure(Widths widths) {
         IntStream.range(0, columns.size())
                 .filter(i -> columns.get(i).total())
-                .forEach(i -> widths.measure(i, sums.get(i).toPlainString().length()));
+                .forEach(i -> widths.measure(i, sums.get(i)));
     }
 
     private String formula(Function<Page, String> sumOfPage) {

@@ -3,6 +3,7 @@ package counterbench.sheets.poi;
 import counterbench.sheets.report.CellFormat;
 import counterbench.sheets.report.ColumnLayout;
 import counterbench.sheets.report.SheetLayout;
+import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -18,10 +19,19 @@ final class Widths {
     private static final int WIDEST = 60;
     private static final int MARGIN = 2;
 
-    /** Percent that capitals are wider than digits, and that marks between thousands need. */
-    private static final int CAPITALS = 15;
+    /** Percent of a digit's width that a letter takes, by what it is. */
+    private static final int CAPITAL = 120;
 
+    private static final int IDEOGRAPH = 200;
+    private static final int OTHER = 100;
+    private static final int FIRST_IDEOGRAPH = 0x2E80;
+
+    /** Percent more that marks between thousands take. */
     private static final int THOUSANDS = 33;
+
+    /** The point and the places of money or percent, and the latter's sign. */
+    private static final int PLACES = 3;
+
     private static final int FILTER_BUTTON = 4;
 
     private final List<ColumnLayout> columns;
@@ -34,17 +44,56 @@ final class Widths {
         this.inCharts = new int[columns.size()];
     }
 
-    /** Makes room for a cell of a column. */
-    void measure(int column, int length) {
-        longest[column] = Math.max(longest[column], length);
+    /** Makes room for a text in a column. */
+    void measure(int column, String text) {
+        longest[column] = Math.max(longest[column], digits(text) + MARGIN);
     }
 
-    /** Makes room for a cell of a chart's table, which stands below the rows. */
-    void measureInChart(int column, int length, boolean number) {
+    /** Makes room for a number in a column. */
+    void measure(int column, BigDecimal number) {
+        CellFormat format = columns.get(column).format();
+        longest[column] = Math.max(longest[column], number(format, number));
+    }
+
+    /** Makes room for a text in a chart's table, which stands below the rows. */
+    void measureInChart(int column, String text) {
+        measureInChart(column, Math.min(WIDEST_TEXT, digits(text) + MARGIN));
+    }
+
+    /** Makes room for a number in a chart's table. */
+    void measureInChart(int column, CellFormat format, BigDecimal number) {
+        measureInChart(column, number(format, number));
+    }
+
+    private void measureInChart(int column, int width) {
         if (column < inCharts.length) {
-            int needed = needed(length, number);
-            inCharts[column] = Math.max(inCharts[column], Math.min(WIDEST_TEXT, needed));
+            inCharts[column] = Math.max(inCharts[column], width);
         }
+    }
+
+    /** Quantities stand as they are; others have places, and marks between thousands. */
+    private static int number(CellFormat format, BigDecimal number) {
+        String plain = number.stripTrailingZeros().toPlainString();
+        if (format == CellFormat.QUANTITY) {
+            return plain.length() + MARGIN;
+        }
+        int point = plain.indexOf('.');
+        int whole = point < 0 ? plain.length() : point;
+        int places = format == CellFormat.INTEGER ? 0 : PLACES;
+        return whole * (OTHER + THOUSANDS) / OTHER + places + MARGIN;
+    }
+
+    /** As many digits as a text is wide; rather too many. */
+    private static int digits(String text) {
+        int percent = text.codePoints().map(Widths::percent).sum();
+        return (percent + OTHER - 1) / OTHER;
+    }
+
+    private static int percent(int letter) {
+        if (letter >= FIRST_IDEOGRAPH) {
+            return IDEOGRAPH;
+        }
+        return Character.isUpperCase(letter) ? CAPITAL : OTHER;
     }
 
     /** Whether a heading needs a second line. */
@@ -61,8 +110,8 @@ final class Widths {
 
     /** How many lines a text takes in so many characters. */
     static int lines(String text, int width) {
-        int fit = Math.max(1, (width - MARGIN) * 100 / (100 + CAPITALS));
-        return text.length() <= fit && text.indexOf('\n') < 0
+        int fit = Math.max(1, width - MARGIN);
+        return digits(text) <= fit && text.indexOf('\n') < 0
                 ? 1
                 : text.lines().mapToInt(line -> broken(line, fit)).sum();
     }
@@ -72,12 +121,13 @@ final class Widths {
         int lines = 1;
         int used = 0;
         for (String word : text.strip().split(" +", -1)) {
-            int with = used == 0 ? word.length() : used + 1 + word.length();
+            int wide = digits(word);
+            int with = used == 0 ? wide : used + 1 + wide;
             if (with <= fit) {
                 used = with;
             } else {
-                lines += (used == 0 ? 0 : 1) + (word.length() - 1) / fit;
-                used = (word.length() - 1) % fit + 1;
+                lines += (used == 0 ? 0 : 1) + (wide - 1) / fit;
+                used = (wide - 1) % fit + 1;
             }
         }
         return lines;
@@ -100,10 +150,6 @@ final class Widths {
         return format == CellFormat.TEXT ? WIDEST_TEXT : WIDEST;
     }
 
-    private static int needed(int length, boolean number) {
-        return length * (100 + (number ? THOUSANDS : CAPITALS)) / 100 + MARGIN;
-    }
-
     private int ofRows(int column) {
         ColumnLayout layout = columns.get(column);
         if (layout.width() > 0) {
@@ -112,11 +158,15 @@ final class Widths {
         if (layout.format() == CellFormat.NOTE) {
             return layout.format().usualWidth();
         }
-        int words =
-                Arrays.stream(layout.heading().split(" ")).mapToInt(String::length).max().orElse(0);
-        int heading = Math.max(words, (layout.heading().length() + 1) / 2) + FILTER_BUTTON;
         int usual = layout.format() == CellFormat.TEXT ? 0 : layout.format().usualWidth();
-        int said = needed(longest[column], layout.format().isNumber());
-        return Math.min(widest(layout.format()), Math.max(Math.max(usual, heading), said));
+        int needed = Math.max(Math.max(usual, heading(layout.heading())), longest[column]);
+        return Math.min(widest(layout.format()), needed);
+    }
+
+    /** Room for a heading on two lines; a button stands beside the second. */
+    private static int heading(String heading) {
+        int word = Arrays.stream(heading.split(" ")).mapToInt(String::length).max().orElse(0);
+        boolean one = word == heading.length();
+        return Math.max(word, (heading.length() + 1) / 2) + FILTER_BUTTON - (one ? 0 : 1);
     }
 }

@@ -31,11 +31,11 @@ class PrintedPageTest {
 
     @Test
     void a_sheet_is_made_smaller_as_long_as_it_can_be_read() {
-        // 10.2 inches have 979 pixels; 16 columns of 13 digits have 1456
+        // 10.3 inches have 988.8 pixels; 16 columns of 13 digits have 1456
         PrintedPage page = PrintedPage.of(Paper.LETTER, true, columns(16, 13));
 
         assertThat(page.across()).isEqualTo(1);
-        assertThat(page.scale()).isCloseTo(979.2 / 1456, within(1e-6));
+        assertThat(page.scale()).isCloseTo(988.8 / 1456, within(1e-6));
     }
 
     @Test
@@ -45,7 +45,7 @@ class PrintedPageTest {
         PrintedPage upright = PrintedPage.of(Paper.A4, false, columns(22, 14));
 
         assertThat(letter.across()).isEqualTo(2);
-        assertThat(letter.scale() * Styles.SIZE).isBetween(6.2, 10.0);
+        assertThat(letter.scale() * Styles.SIZE).isBetween(6.5, 10.0);
         assertThat(tabloid.across()).isEqualTo(1);
         assertThat(upright.across()).isEqualTo(3);
     }

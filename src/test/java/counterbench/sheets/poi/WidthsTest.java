@@ -7,7 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class WidthsTest {
-    /** 25 characters take 20 capitals and the margins. */
+    /** 22 characters take 20 digits and the margins. */
     @ParameterizedTest
     @CsvSource({
         "'', 1",
@@ -17,9 +17,13 @@ class WidthsTest {
         "12345678901 123456789 12345678901, 3",
         "1234567890123456789012345678901234567890, 2",
         "12 1234567890123456789012, 3",
+        "ABCDEFGHIJKLMNOP, 1",
+        "ABCDEFGHIJKLMNOPQ, 2",
+        "二三四五六七八九十, 1",
+        "一二三四五六七八九十一, 2",
     })
     void lines_are_broken_between_words_and_within_those_that_are_too_long(String text, int lines) {
-        assertThat(Widths.lines(text, 25)).isEqualTo(lines);
+        assertThat(Widths.lines(text, 22)).isEqualTo(lines);
     }
 
     @Test
