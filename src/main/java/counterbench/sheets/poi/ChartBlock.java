@@ -44,7 +44,7 @@ final class ChartBlock {
     /** Makes room for the table in the columns of a sheet. */
     void measure(Widths widths) {
         for (int i = 0; i < titles().size(); i++) {
-            for (String word : titles().get(i).split(" ")) {
+            for (String word : titles().get(i).split(" ", -1)) {
                 widths.measureInChart(i + 1, word + " ");
             }
         }

@@ -78,7 +78,7 @@ final class NotesSheet {
             SXSSFRow row = row();
             put(row, 0, written.layout().title(), styles.label());
             Cell rows = row.createCell(1);
-            rows.setCellValue(written.rows());
+            rows.setCellValue((double) written.rows());
             rows.setCellStyle(styles.plainNumber());
             rest(row, 2, written.layout().means());
         }

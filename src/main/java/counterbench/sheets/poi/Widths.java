@@ -23,7 +23,10 @@ final class Widths {
     private static final int CAPITAL = 120;
 
     private static final int IDEOGRAPH = 200;
+    private static final int SMALL = 95;
+    private static final int MARK = 60;
     private static final int OTHER = 100;
+    private static final String MARKS = " .,:;'-()";
     private static final int FIRST_IDEOGRAPH = 0x2E80;
 
     /** Percent more that marks between thousands take. */
@@ -92,6 +95,12 @@ final class Widths {
     private static int percent(int letter) {
         if (letter >= FIRST_IDEOGRAPH) {
             return IDEOGRAPH;
+        }
+        if (MARKS.indexOf(letter) >= 0) {
+            return MARK;
+        }
+        if (Character.isLowerCase(letter)) {
+            return SMALL;
         }
         return Character.isUpperCase(letter) ? CAPITAL : OTHER;
     }
