@@ -43,12 +43,12 @@ record PrintedPage(int across, double scale, double height) {
         }
         double scale = scale(paper, lying, widths, across);
         return new PrintedPage(
-                across, scale, (paper.height(lying) - TOP - BOTTOM) * POINTS / scale);
+                across, scale, (paper.height(lying) - (TOP + BOTTOM) * POINTS) / scale);
     }
 
     private static double scale(Paper paper, boolean lying, int[] widths, int across) {
         double characters = Arrays.stream(widths).sum() + (across - 1.0) * widths[0];
-        double room = (paper.width(lying) - 2 * SIDE) * DIGITS * across;
+        double room = (paper.width(lying) / POINTS - 2 * SIDE) * DIGITS * across;
         return Math.min(1, room * (across == 1 ? 1 : FILLED) / characters);
     }
 }

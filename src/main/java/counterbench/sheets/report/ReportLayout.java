@@ -20,30 +20,30 @@ public record ReportLayout(
         List<SheetLayout> sheets,
         List<ChartLayout> charts,
         Set<String> leftOut) {
-    /** Paper to print on. */
+    /** Paper to print on, in points of 1/72 inch. */
     public enum Paper {
-        LETTER(8.5, 11),
-        A4(8.27, 11.69),
+        LETTER(612, 792),
+        A4(595, 842),
         /** Twice letter. */
-        TABLOID(11, 17),
+        TABLOID(792, 1224),
         /** Twice A4. */
-        A3(11.69, 16.54);
+        A3(842, 1191);
 
-        private final double shortSide;
-        private final double longSide;
+        private final int shortSide;
+        private final int longSide;
 
-        Paper(double shortSide, double longSide) {
+        Paper(int shortSide, int longSide) {
             this.shortSide = shortSide;
             this.longSide = longSide;
         }
 
-        /** Its width in inches, lying or upright. */
-        public double width(boolean lying) {
+        /** Its width in points, lying or upright. */
+        public int width(boolean lying) {
             return lying ? longSide : shortSide;
         }
 
-        /** Its height in inches, lying or upright. */
-        public double height(boolean lying) {
+        /** Its height in points, lying or upright. */
+        public int height(boolean lying) {
             return lying ? shortSide : longSide;
         }
     }
