@@ -108,7 +108,7 @@ public record CampaignVehicles(
         int unlisted = 0;
         int involved = 0;
         for (Vehicle vehicle : on(day)) {
-            if (!vehicle.isListed() && !listed.isEmpty()) {
+            if (!isCounted(vehicle)) {
                 unlisted++;
                 continue;
             }
@@ -116,6 +116,11 @@ public record CampaignVehicles(
             counts.merge(vehicle.state(), 1, Integer::sum);
         }
         return new Progress(campaign, day, involved, counts, unlisted);
+    }
+
+    /** Whether a vehicle counts as involved: where there is a list, only those that are on it. */
+    public boolean isCounted(Vehicle vehicle) {
+        return vehicle.isListed() || listed.isEmpty();
     }
 
     /** The day on which the first vehicle's owner was spoken to or the first job was done. */

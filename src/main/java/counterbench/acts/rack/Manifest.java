@@ -169,14 +169,23 @@ public final class Manifest {
                                     + site.wallTime(newest.recordedAt())));
             notes.add(new Report.Note("Hash", newest.hash()));
         }
-        page.opened()
-                .forEach(
-                        o ->
-                                notes.add(
-                                        new Report.Note(
-                                                "Let go by the lead",
-                                                o.person() + ": " + o.reason())));
+        page.opened().forEach(opened -> notes.addAll(opened(site, opened)));
         notes.addAll(DECLARATION);
         return notes;
+    }
+
+    /** When the lead let it go, who and why, and what stood against it. */
+    private static List<Report.Note> opened(Site site, ShipmentPage.Opened opened) {
+        String findings = opened.findings();
+        return List.of(
+                new Report.Note(
+                        "Let go by the lead",
+                        site.wallTime(opened.at())
+                                + ", "
+                                + opened.person()
+                                + ": "
+                                + opened.reason()),
+                new Report.Note(
+                        "What stood against it", findings == null ? "not written down" : findings));
     }
 }

@@ -23,7 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param vehicles the vehicles of each campaign that is shown
  */
 public record CampaignBook(Quarter quarter, Packs packs, Collection<CampaignVehicles> vehicles) {
-    private static final int DAYS_OF_WEEK = 7;
+    /** What marks the state of a vehicle that only "Not listed" counts. */
+    private static final String NOT_LISTED = ", not listed";
 
     public CampaignBook {
         vehicles = List.copyOf(vehicles);
@@ -76,42 +77,31 @@ public record CampaignBook(Quarter quarter, Packs packs, Collection<CampaignVehi
                 .values();
     }
 
-    /** Every week from the first quarter to the end of the asked one. */
     private List<Map<String, @Nullable Object>> completion() {
-        List<Map<String, @Nullable Object>> rows = new ArrayList<>();
-        for (CampaignVehicles campaign : vehicles) {
-            LocalDate day = first(campaign).firstDay().plusDays(DAYS_OF_WEEK - 1L);
-            while (!day.isAfter(quarter.lastDay())) {
-                Progress progress = campaign.progress(day);
-                rows.add(
-                        new RowOf()
-                                .with("campaign", campaign.campaign())
-                                .with("week_to", day)
-                                .with("completed", progress.of(State.COMPLETED))
-                                .with("not_needed", progress.of(State.NOT_NEEDED))
-                                .with("outstanding", progress.outstanding())
-                                .values());
-                day = day.plusDays(DAYS_OF_WEEK);
-            }
-        }
-        return rows;
+        LocalDate first =
+                vehicles.stream()
+                        .map(campaign -> first(campaign).firstDay())
+                        .min(LocalDate::compareTo)
+                        .orElse(quarter.firstDay());
+        return new CompletionWeeks(vehicles, first, quarter.lastDay()).rows();
     }
 
     private List<Map<String, @Nullable Object>> states() {
         List<Map<String, @Nullable Object>> rows = new ArrayList<>();
         for (CampaignVehicles campaign : vehicles) {
-            campaign.on(quarter.lastDay()).forEach(v -> rows.add(state(campaign.campaign(), v)));
+            campaign.on(quarter.lastDay()).forEach(v -> rows.add(state(campaign, v)));
         }
         return rows;
     }
 
-    private static Map<String, @Nullable Object> state(String campaign, Vehicle vehicle) {
+    private static Map<String, @Nullable Object> state(CampaignVehicles campaign, Vehicle vehicle) {
         var last = vehicle.last();
+        String state = vehicle.state().words();
         return new RowOf()
-                .with("campaign", campaign)
+                .with("campaign", campaign.campaign())
                 .with("vin", vehicle.vin())
                 .with("listed", vehicle.isListed() ? "yes" : "no")
-                .with("state", vehicle.state().words())
+                .with("state", campaign.isCounted(vehicle) ? state : state + NOT_LISTED)
                 .with("since", last == null ? null : last.day())
                 .with("job", last == null ? null : last.job())
                 .with("reason", last == null ? null : last.reason())
@@ -132,6 +122,12 @@ public record CampaignBook(Quarter quarter, Packs packs, Collection<CampaignVehi
                         "Identity",
                         "involved = completed + inspected and not needed + exported + stolen +"
                                 + " scrapped + unreachable + outstanding"),
+                note(
+                        "Not listed",
+                        "Vehicles that were done and are on no list stand on the sheet Vehicles,"
+                                + " and in its chart, under a state of their own that ends in \"not"
+                                + " listed\"; the sheets Progress and Completion count them nowhere"
+                                + " but in the column Not listed."),
                 note(
                         "Rules",
                         "Quarterly cumulative figures for six quarters or until all are inspected:"

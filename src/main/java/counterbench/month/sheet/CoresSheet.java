@@ -115,6 +115,13 @@ final class CoresSheet {
         }
     }
 
+    /** As it was written down when it was removed, else what the terms say. */
+    private static @Nullable String part(CoreFacts facts) {
+        String part = facts.history().part();
+        CoreTerms terms = facts.terms();
+        return part == null && terms != null ? terms.part() : part;
+    }
+
     /** Where it lies, or is to arrive. */
     private @Nullable String yard(CoreHistory core) {
         Whereabouts where = Whereabouts.of(core, period.site().site());
@@ -148,7 +155,7 @@ final class CoresSheet {
                         .with("core", core.core())
                         .with("job", jobName)
                         .with("campaign", job == null ? null : job.campaign())
-                        .with("part", core.part())
+                        .with("part", part(facts))
                         .with("serial", core.serial())
                         .with("state", state.word())
                         .with("yard", yard(core))

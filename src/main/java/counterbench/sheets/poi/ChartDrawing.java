@@ -34,6 +34,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 final class ChartDrawing {
     private static final int WIDE = 70;
     private static final BigDecimal FEW = BigDecimal.TEN;
+    private static final BigDecimal MANY = BigDecimal.valueOf(100);
     private static final int NARROWEST_COLUMN = 9;
     private static final byte[][] PALETTE = {
         {0x2F, 0x6B, 0x75},
@@ -101,6 +102,9 @@ final class ChartDrawing {
                 chart.createValueAxis(lying ? AxisPosition.BOTTOM : AxisPosition.LEFT);
         values.setCrosses(lying ? AxisCrosses.MAX : AxisCrosses.AUTO_ZERO);
         values.setMinimum(least());
+        if (isMany()) {
+            values.setNumberFormat("#,##0");
+        }
         if (isFewThings()) {
             values.setMajorUnit(1);
         }
@@ -116,6 +120,13 @@ final class ChartDrawing {
         return points.stream()
                 .flatMap(p -> p.values().stream())
                 .allMatch(v -> v.remainder(BigDecimal.ONE).signum() == 0 && v.compareTo(FEW) <= 0);
+    }
+
+    /** Whether there are so many that their fractions say nothing beside the axis. */
+    private boolean isMany() {
+        return points.stream()
+                .flatMap(p -> p.values().stream())
+                .anyMatch(v -> v.abs().compareTo(MANY) >= 0);
     }
 
     /** Where values begin: at zero, unless some are below. */

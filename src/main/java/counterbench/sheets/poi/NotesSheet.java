@@ -20,7 +20,7 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 final class NotesSheet {
     private static final int[] WIDTHS = {26, 24, 14, 14, 14, 14, 14};
     private static final int LINE = 88;
-    private static final float ROW_HEIGHT = 15;
+    private static final float ROW_HEIGHT = ReportSheet.ROW_HEIGHT;
 
     private final StreamedWorkbook workbook;
     private final Styles styles;
@@ -51,47 +51,62 @@ final class NotesSheet {
         put(row(), 0, report.subject(), styles.plain());
         next++;
         report.notes().forEach(note -> lines(note.label(), note.text()));
-        writeCharts(charts);
+        PrintedPage printed = PrintedPage.of(report.layout().paper(), false, WIDTHS);
+        PageRoom room = new PageRoom(printed, next * (double) ROW_HEIGHT, next);
+        writeCharts(charts, room);
+        room.keepTogether(sheet, next + 1, sheets.size() + 1);
         writeSheets(sheets);
-        sheets.forEach(s -> writeColumns(s.layout()));
+        sheets.forEach(s -> writeColumns(s.layout(), room));
     }
 
-    private void writeCharts(List<ChartData> charts) {
+    private void writeCharts(List<ChartData> charts, PageRoom room) {
         for (ChartData chart : charts) {
-            if (chart.layout().place().equals(ReportLayout.NOTES)) {
-                SheetLayout of = report.layout().sheet(chart.layout().of()).orElseThrow();
-                String heading = chart.layout().heading(of);
-                ChartBlock block = new ChartBlock(workbook, styles, report, chart);
-                next = block.write(sheet, next + 1, WIDTHS, heading);
+            ChartBlock block = new ChartBlock(workbook, styles, report, chart);
+            if (chart.layout().place().equals(ReportLayout.NOTES) && !block.isEmpty()) {
+                next++;
+                room.keepTogether(sheet, next, block.rows());
+                next = block.write(sheet, next, WIDTHS);
             }
         }
     }
 
     private void writeSheets(List<Written> sheets) {
         next++;
-        SXSSFRow headings = row();
-        put(headings, 0, "Sheet", styles.headingOf(CellFormat.TEXT));
-        put(headings, 1, "Rows", styles.headingOf(CellFormat.INTEGER));
+        SXSSFRow headings = headings("Sheet", "Rows", "What they are");
+        headings.getCell(1).setCellStyle(styles.headingOf(CellFormat.INTEGER));
         for (Written written : sheets) {
             SXSSFRow row = row();
             put(row, 0, written.layout().title(), styles.label());
             Cell rows = row.createCell(1);
-            cells.write(rows, CellFormat.INTEGER, written.rows());
+            rows.setCellValue((double) written.rows());
+            rows.setCellStyle(styles.plainNumber());
             rest(row, 2, written.layout().means());
         }
     }
 
-    private void writeColumns(SheetLayout layout) {
+    private void writeColumns(SheetLayout layout, PageRoom room) {
         List<ColumnLayout> explained =
                 layout.columns().stream().filter(c -> !c.means().isEmpty()).toList();
         if (explained.isEmpty()) {
             return;
         }
         next++;
-        SXSSFRow headings = row();
-        put(headings, 0, layout.title(), styles.headingOf(CellFormat.TEXT));
-        put(headings, 1, "what it holds", styles.headingOf(CellFormat.TEXT));
+        room.keepTogether(sheet, next, explained.size() + 1);
+        headings(layout.title(), "What it holds");
         explained.forEach(c -> lines(c.heading(), c.means()));
+    }
+
+    /** Headings over the whole width. */
+    private SXSSFRow headings(String... words) {
+        SXSSFRow row = row();
+        for (int i = 0; i < WIDTHS.length; i++) {
+            Cell cell = row.createCell(i);
+            cell.setCellStyle(styles.oneLineHeading());
+            if (i < words.length) {
+                cell.setCellValue(words[i]);
+            }
+        }
+        return row;
     }
 
     /** A label and its text, on as many rows as it needs. */

@@ -16,11 +16,20 @@ import org.jspecify.annotations.Nullable;
 
 /** Writes one sheet of a report, on as many pages of the workbook as its rows need. */
 final class ReportSheet {
-    private static final float LINE_HEIGHT = 13;
+    /** The height of a row of one line, in points. */
+    static final float ROW_HEIGHT = 15;
 
-    private static final String NONE = "none";
+    private static final float LINE_HEIGHT = 13;
     private static final float MARGIN = 2;
     private static final float MOST_HEIGHT = 400;
+
+    /** After how many rows the heights of headings must be known. */
+    private static final int FIRST_ROWS = StreamedWorkbook.ROWS_IN_MEMORY - 10;
+
+    /** Rows that stay empty before a chart and its table. */
+    private static final int GAP = 2;
+
+    private static final String NONE = "none";
 
     private final StreamedWorkbook workbook;
     private final Styles styles;
@@ -35,6 +44,7 @@ final class ReportSheet {
     private SXSSFSheet page;
     private int next;
     private long rows;
+    private double height;
 
     ReportSheet(
             StreamedWorkbook workbook,
@@ -48,7 +58,7 @@ final class ReportSheet {
         this.layout = layout;
         this.mostRows = mostRows;
         this.cells = new CellWriter(styles, report.zone());
-        this.widths = new Widths(layout, chartSums());
+        this.widths = new Widths(layout);
         this.totals = new Totals(layout, styles);
         this.page = begin();
     }
@@ -65,12 +75,25 @@ final class ReportSheet {
         if (rows == 0) {
             cells.write(page.createRow(next++).createCell(0), CellFormat.TEXT, NONE);
         } else if (layout.hasTotals()) {
+            totals.measure(widths);
             totals.write(page.createRow(next++));
+            height += totals.mostRows() * (double) ROW_HEIGHT;
+            if (totals.isAnyApart()) {
+                totals.writeApart(page.createRow(next++), widths.of(0));
+            }
         }
-        place(charts);
+        List<ChartBlock> blocks = blocks(charts);
+        blocks.forEach(block -> block.measure(widths));
         fitHeadings();
-        pages.forEach(this::setWidths);
+        PrintedPage printed = PrintedPage.of(report.layout().paper(), true, widths.all());
+        place(blocks, printed);
+        pages.forEach(sheet -> finish(sheet, printed));
         return rows;
+    }
+
+    /** How high a row of so many lines is, in points. */
+    static float height(int lines) {
+        return Math.min(MOST_HEIGHT, lines * LINE_HEIGHT + MARGIN);
     }
 
     private void write(Map<String, ? extends @Nullable Object> row, List<ChartData> gathering) {
@@ -78,44 +101,51 @@ final class ReportSheet {
             throw new IllegalArgumentException(
                     layout.sheet() + " has not all fields of " + row.keySet());
         }
-        if (next >= mostRows - (layout.hasTotals() ? 1 : 0)) {
+        if (next >= mostRows - (layout.hasTotals() ? totals.mostRows() : 0)) {
             endPage();
             page = begin();
         }
         SXSSFRow to = page.createRow(next++);
+        int lines = 1;
         for (int i = 0; i < layout.columns().size(); i++) {
-            ColumnLayout column = layout.columns().get(i);
-            Object value = row.get(column.field());
-            write(to.createCell(i), column, i, value);
-            totals.add(i, value);
+            lines = Math.max(lines, write(to.createCell(i), i, row));
         }
-        fitHeight(to);
+        totals.add(row);
+        fitHeight(to, lines);
         rows++;
-        widths.endRow();
-        if (!widths.isMeasuring()) {
+        if (rows >= FIRST_ROWS) {
             fitHeadings();
         }
         gathering.forEach(chart -> chart.add(row));
     }
 
-    private void write(Cell cell, ColumnLayout column, int i, @Nullable Object value) {
-        cells.write(cell, column.format(), value);
-        if (value != null && widths.isMeasuring() && !column.format().isTime()) {
-            widths.measure(i, cells.text(value));
+    /** Writes a cell; says how many lines it takes. */
+    private int write(Cell cell, int i, Map<String, ? extends @Nullable Object> row) {
+        Object value = row.get(layout.columns().get(i).field());
+        CellFormat format = layout.columns().get(i).format();
+        cells.write(cell, format, value);
+        if (value == null || format.isTime()) {
+            return 1;
         }
+        if (format.isNumber()) {
+            widths.measure(i, CellWriter.number(value));
+            return 1;
+        }
+        String text = cell.getStringCellValue();
+        widths.measure(i, text);
+        int lines = widths.lines(i, text);
+        if (lines > 1) {
+            cells.write(cell, CellFormat.NOTE, value);
+        }
+        return lines;
     }
 
     /** Gives a row with long texts the height that they need; programs do not do so themselves. */
-    private void fitHeight(SXSSFRow row) {
-        int lines = 1;
-        for (int i = 0; i < layout.columns().size(); i++) {
-            if (layout.columns().get(i).format() == CellFormat.NOTE) {
-                lines = Math.max(lines, widths.lines(i, row.getCell(i).getStringCellValue()));
-            }
-        }
+    private void fitHeight(SXSSFRow row, int lines) {
         if (lines > 1) {
-            row.setHeightInPoints(Math.min(MOST_HEIGHT, lines * LINE_HEIGHT + MARGIN));
+            row.setHeightInPoints(height(lines));
         }
+        height += height(lines);
     }
 
     /** Gives headings a second line where one of them needs it, once the widths are known. */
@@ -137,7 +167,8 @@ final class ReportSheet {
             cell.setCellValue(column.heading());
             cell.setCellStyle(styles.headingOf(column.format()));
         }
-        sheet.setDefaultRowHeightInPoints(LINE_HEIGHT + MARGIN);
+        sheet.setDefaultRowHeightInPoints(ROW_HEIGHT);
+        height = 2 * ROW_HEIGHT;
         sheet.createFreezePane(0, 1);
         PrintSetup.apply(sheet, report, true);
         PrintSetup.repeatHeadings(sheet);
@@ -151,43 +182,28 @@ final class ReportSheet {
         totals.endPage(page.getSheetName(), last);
     }
 
-    private void place(List<ChartData> charts) {
-        for (ChartData chart : charts) {
-            if (chart.layout().place().equals(layout.sheet())) {
-                String heading = headingOf(chart);
-                ChartBlock block = new ChartBlock(workbook, styles, report, chart);
-                next = block.write(page, next + 2, widths(), heading);
-            }
+    private List<ChartBlock> blocks(List<ChartData> charts) {
+        return charts.stream()
+                .filter(chart -> chart.layout().place().equals(layout.sheet()))
+                .map(chart -> new ChartBlock(workbook, styles, report, chart))
+                .filter(block -> !block.isEmpty())
+                .toList();
+    }
+
+    private void place(List<ChartBlock> blocks, PrintedPage printed) {
+        PageRoom room = new PageRoom(printed, height, next);
+        for (ChartBlock block : blocks) {
+            next += GAP;
+            room.keepTogether(page, next, block.rows());
+            next = block.write(page, next, widths.all());
         }
     }
 
-    private String headingOf(ChartData chart) {
-        return report.layout()
-                .sheet(chart.layout().of())
-                .map(chart.layout()::heading)
-                .orElse(chart.layout().of());
-    }
-
-    private int chartSums() {
-        return report.layout().charts().stream()
-                .filter(chart -> chart.place().equals(layout.sheet()))
-                .mapToInt(chart -> chart.series().size())
-                .max()
-                .orElse(0);
-    }
-
-    private int[] widths() {
-        int[] all = new int[layout.columns().size()];
-        for (int i = 0; i < all.length; i++) {
-            all[i] = widths.of(i);
-        }
-        return all;
-    }
-
-    private void setWidths(SXSSFSheet sheet) {
-        int[] all = widths();
+    private void finish(SXSSFSheet sheet, PrintedPage printed) {
+        int[] all = widths.all();
         for (int i = 0; i < all.length; i++) {
             sheet.setColumnWidth(i, all[i] * 256);
         }
+        PrintSetup.spread(sheet, printed);
     }
 }

@@ -16,7 +16,10 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 /** How cells look: one quiet font, a filled row of headings, light lines, totals under a line. */
 final class Styles {
     private static final String FONT = "Arial";
-    private static final short SIZE = 10;
+
+    /** The size of letters, in points. */
+    static final short SIZE = 10;
+
     private static final short LARGE = 14;
     private static final XSSFColor INK = color(0x26, 0x32, 0x38);
     private static final XSSFColor HEADING_FILL = color(0xDD, 0xE6, 0xE4);
@@ -31,6 +34,8 @@ final class Styles {
     private final CellStyle title;
     private final CellStyle label;
     private final CellStyle plain;
+    private final XSSFCellStyle plainNumber;
+    private final XSSFCellStyle oneLineHeading;
 
     Styles(StreamedWorkbook workbook, Currency currency) {
         this.workbook = workbook;
@@ -45,6 +50,10 @@ final class Styles {
         title = indented(styled(font(LARGE, true)));
         label = indented(styled(font(SIZE, true)));
         plain = indented(styled(font(SIZE, false)));
+        plainNumber = styled(font(SIZE, false));
+        show(plainNumber, CellFormat.INTEGER);
+        oneLineHeading = heading(CellFormat.TEXT);
+        oneLineHeading.setWrapText(false);
     }
 
     private static XSSFColor color(int red, int green, int blue) {
@@ -99,6 +108,16 @@ final class Styles {
     /** Text that stands in no table. */
     CellStyle plain() {
         return plain;
+    }
+
+    /** A number that stands in no table. */
+    CellStyle plainNumber() {
+        return plainNumber;
+    }
+
+    /** A heading that may go on in the next cell. */
+    CellStyle oneLineHeading() {
+        return oneLineHeading;
     }
 
     private XSSFFont font(short size, boolean bold) {
@@ -157,11 +176,11 @@ final class Styles {
         align(style, format);
     }
 
-    /** Numbers stand at the right; everything else at the left, a little away from the line. */
+    /** Numbers stand at the right, everything else at the left, a little away from the line. */
     private static void align(XSSFCellStyle style, CellFormat format) {
         boolean right = format.isNumber();
         style.setAlignment(right ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
-        style.setIndention((short) (right ? 0 : 1));
+        style.setIndention((short) 1);
     }
 
     private String shown(CellFormat format) {

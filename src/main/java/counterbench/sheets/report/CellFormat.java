@@ -11,7 +11,7 @@ public enum CellFormat {
     /** A day and time of the site. */
     TIME(Group.TIME, 17),
     /** An exact decimal with as many places as it has. */
-    QUANTITY(Group.NUMBER, 11),
+    QUANTITY(Group.NUMBER, 10),
     /** Money with the places of the site's currency. */
     MONEY(Group.NUMBER, 13),
     /** A whole number. */
@@ -37,6 +37,11 @@ public enum CellFormat {
     /** Whether cells are numbers, and can be summed. */
     public boolean isNumber() {
         return group == Group.NUMBER;
+    }
+
+    /** Whether cells are texts. */
+    public boolean isText() {
+        return group == Group.TEXT;
     }
 
     /** Whether cells are days or times. */

@@ -3,6 +3,7 @@ package counterbench.sheets.report;
 import counterbench.shared.Problem;
 import counterbench.shared.Refused;
 import counterbench.sheets.SheetLimits;
+import counterbench.sheets.report.SheetLayout.Apart;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -22,6 +23,7 @@ import org.yaml.snakeyaml.nodes.Node;
 final class LayoutReader {
     private static final Pattern FORBIDDEN_IN_NAMES = Pattern.compile("[:\\\\/?*\\[\\]]|^'|'$");
     private static final int ROOM_FOR_NUMBER = 5;
+    private static final List<String> PAPERS = List.of("letter", "a4", "tabloid", "a3");
 
     private final String file;
     private final @Nullable ReportLayout own;
@@ -106,11 +108,12 @@ final class LayoutReader {
             @Nullable LayoutNode node, ReportLayout.Paper otherwise) {
         return node == null
                 ? otherwise
-                : ReportLayout.Paper.valueOf(upper(node.oneOf("paper", List.of("letter", "a4"))));
+                : ReportLayout.Paper.valueOf(upper(node.oneOf("paper", PAPERS)));
     }
 
     private void sheet(LayoutNode node, List<SheetLayout> sheets) {
-        Map<String, LayoutNode> keys = node.map(List.of("sheet", "title", "means", "columns"));
+        Map<String, LayoutNode> keys =
+                node.map(List.of("sheet", "title", "means", "columns", "apart"));
         LayoutNode named = keys.get("sheet");
         if (named == null || !keys.containsKey("columns")) {
             node.refuse("sheet", "has no name or no columns", "write sheet: and columns:");
@@ -134,8 +137,29 @@ final class LayoutReader {
                             title == null ? sheet : name(title),
                             text(keys.get("means"), "means", known == null ? "" : known.means()),
                             columns,
-                            known == null ? ColumnReader.fields(columns) : known.fields()));
+                            known == null ? ColumnReader.fields(columns) : known.fields(),
+                            apart(keys.get("apart"), columns, known)));
         }
+    }
+
+    private static @Nullable Apart apart(
+            @Nullable LayoutNode node, List<ColumnLayout> columns, @Nullable SheetLayout known) {
+        if (node == null) {
+            return known == null ? null : known.apart();
+        }
+        Map<String, LayoutNode> keys = node.map(List.of("field", "are", "heading"));
+        LayoutNode field = keys.get("field");
+        LayoutNode are = keys.get("are");
+        LayoutNode heading = keys.get("heading");
+        if (field == null || are == null || heading == null) {
+            node.refuse("apart", "has no field, are or heading", "write all three");
+            return null;
+        }
+        Set<String> fields = known == null ? ColumnReader.fields(columns) : known.fields();
+        return new Apart(
+                field.oneOf("field", fields),
+                are.list().stream().map(item -> item.text("what it holds")).toList(),
+                heading.text("heading"));
     }
 
     private static List<String> sheetNames(ReportLayout layout) {

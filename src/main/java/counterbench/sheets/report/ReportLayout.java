@@ -20,10 +20,32 @@ public record ReportLayout(
         List<SheetLayout> sheets,
         List<ChartLayout> charts,
         Set<String> leftOut) {
-    /** Paper to print on. */
+    /** Paper to print on, in points of 1/72 inch. */
     public enum Paper {
-        LETTER,
-        A4
+        LETTER(612, 792),
+        A4(595, 842),
+        /** Twice letter. */
+        TABLOID(792, 1224),
+        /** Twice A4. */
+        A3(842, 1191);
+
+        private final int shortSide;
+        private final int longSide;
+
+        Paper(int shortSide, int longSide) {
+            this.shortSide = shortSide;
+            this.longSide = longSide;
+        }
+
+        /** Its width in points, lying or upright. */
+        public int width(boolean lying) {
+            return lying ? longSide : shortSide;
+        }
+
+        /** Its height in points, lying or upright. */
+        public int height(boolean lying) {
+            return lying ? shortSide : longSide;
+        }
     }
 
     /** What the program calls the last sheet. */

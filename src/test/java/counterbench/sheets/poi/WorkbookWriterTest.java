@@ -53,7 +53,8 @@ class WorkbookWriterTest {
                             column("at", CellFormat.TIME, false),
                             column("held", CellFormat.QUANTITY, false),
                             column("cost", CellFormat.MONEY, true)),
-                    Set.of("kit", "day", "at", "held", "cost", "hidden"));
+                    Set.of("kit", "day", "at", "held", "cost", "hidden"),
+                    null);
 
     private static final ChartLayout BY_KIT =
             new ChartLayout(

@@ -144,6 +144,34 @@ class ReportLayoutsTest {
     }
 
     @Test
+    void rows_to_be_known_apart_are_the_programs_unless_a_workshop_says_its_own()
+            throws IOException {
+        Files.createDirectories(home.resolve("reports"));
+        Path file = home.resolve("reports/warranty.yaml");
+        String claims = "paper: a3\nsheets:\n  - sheet: Claims\n    columns: [{field: claim}]\n";
+        Files.writeString(file, claims);
+        ReportLayout layout = new ReportLayouts(home).layout("warranty");
+        assertThat(layout.paper()).isEqualTo(ReportLayout.Paper.A3);
+        assertThat(layout.sheets().get(0).apart())
+                .isEqualTo(ReportLayouts.programs("warranty").sheets().get(0).apart())
+                .isNotNull();
+
+        Files.writeString(file, claims + "    apart: {field: state, are: denied, heading: No}\n");
+        assertThat(new ReportLayouts(home).layout("warranty").sheets().get(0).apart())
+                .isEqualTo(new SheetLayout.Apart("state", List.of("denied"), "No"));
+
+        Files.writeString(file, claims + "    apart: {field: state}\n");
+        assertThat(
+                        catchThrowableOfType(
+                                        Refused.class,
+                                        () -> new ReportLayouts(home).layout("warranty"))
+                                .problems())
+                .extracting(p -> p.message())
+                .containsExactly(
+                        "warranty.yaml:5:12: apart: has no field, are or heading; write all three");
+    }
+
+    @Test
     void names_that_no_sheet_can_have_are_refused() {
         assertThat(
                         refusal(

@@ -65,7 +65,10 @@ class RackTranscriptTest {
             assertThat(text(book.getSheet("Notes")))
                     .contains("Left to the shipper.")
                     .contains("49 CFR 173.29")
-                    .contains("Maren: the caps are in the same box");
+                    .containsPattern(
+                            "Let go by the lead 2026-[0-9-]+ [0-9:]+, Maren: the caps are in the same"
+                                    + " box")
+                    .contains("What stood against it core NC-0074");
         }
     }
 
