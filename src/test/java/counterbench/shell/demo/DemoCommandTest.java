@@ -9,7 +9,9 @@ import counterbench.people.Pin;
 import counterbench.people.store.CheckPin;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
+import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.rack.ShipmentShowCommand;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -81,7 +83,20 @@ class DemoCommandTest {
                             name ->
                                     assertThat(signIn.signIn(name, new Pin("2604")).name())
                                             .isEqualTo(name));
+            assertThat(letGo(store))
+                    .contains(
+                            "let go by Maren",
+                            "the other cap cracked; it stands upright in a closed tote",
+                            "core SC-0020: plugs-short, 1 of 2 plugs are logged");
         }
+    }
+
+    /** The shipment that left with a stop on it. */
+    private static String letGo(Store store) {
+        FakeShell shell =
+                new FakeShell(new ShipmentShowCommand(() -> store, new SiteChoice(() -> store)));
+        shell.session().signIn(Larkmere.HAL);
+        return shell.line("shipment show SH-S04 --site SOUTH").screen();
     }
 
     @Test
