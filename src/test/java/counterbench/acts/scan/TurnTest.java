@@ -93,6 +93,28 @@ class TurnTest {
     }
 
     @Test
+    void what_is_meant_for_the_step_that_was_shown_goes_to_no_other_one() {
+        Turn before = new Turn(atClamp().bench(), BenchStory.YEAR);
+        assertThat(before.take("41", "clamp 1/4").deed()).isInstanceOf(Reply.Perform.class);
+
+        Bench since = atClamp().read("clamp", "W-1", "41").bench();
+        Turn after = new Turn(since, BenchStory.YEAR);
+        assertThatThrownBy(() -> after.take("41", "clamp 1/4"))
+                .hasMessageStartingWith("reading \"41\": step clamp 1/4 was next when")
+                .hasMessageContaining("recorded elsewhere meanwhile");
+        assertThat(after.take("clamp 41", "clamp 1/4").deed())
+                .as("a step that is named is meant")
+                .isInstanceOf(Reply.Perform.class);
+
+        Turn cold = new Turn(new BenchStory().marked("safe").bench(), BenchStory.YEAR);
+        assertThatThrownBy(() -> cold.take("", "safe"))
+                .hasMessageStartingWith("an empty line: step safe was next when");
+        assertThatThrownBy(() -> cold.take("", ""))
+                .hasMessageContaining("all steps were marked when the line was shown");
+        assertThat(cold.take("", "cold").deed()).isInstanceOf(Reply.Perform.class);
+    }
+
+    @Test
     void a_marked_step_is_compared_and_not_marked_once_more() {
         Bench bench = atClamp().read("clamp", "W-1", "41", "40", "42", "41").bench();
         assertThat(take(bench, "clamp 41 40").deed()).isInstanceOf(Reply.Tell.class);
