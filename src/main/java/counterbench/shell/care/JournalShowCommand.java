@@ -65,7 +65,7 @@ public final class JournalShowCommand extends BaseCommand {
         try (Rows rows =
                 in.rows(
                         Column.number("entry"),
-                        Column.text("recorded_at"),
+                        Column.text("recorded_at").withRoomFor(FactText.LOCAL_WIDTH),
                         Column.text("person"),
                         Column.text("kind"),
                         Column.number("facts"),

@@ -81,6 +81,22 @@ class PrinterTest {
     }
 
     @Test
+    void a_column_with_room_for_so_much_is_not_wrapped_while_another_one_can_be() {
+        List<Column> columns =
+                List.of(Column.text("recorded_at").withRoomFor(25), Column.text("source"));
+        String text =
+                printed(
+                        Format.TABLE,
+                        42,
+                        true,
+                        columns,
+                        rows -> rows.add("2026-11-27T01:06:43-06:00", "scrap N-168 HB-5123 1"));
+        assertThat(text.lines())
+                .contains("2026-11-27T01:06:43-06:00  scrap N-168")
+                .contains("                           HB-5123 1");
+    }
+
+    @Test
     void words_are_wrapped_to_fit_the_terminal() {
         assertThat(table(40, PrinterTest::two))
                 .isEqualToNormalizingNewlines(
