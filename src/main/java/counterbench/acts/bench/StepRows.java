@@ -152,10 +152,8 @@ final class StepRows {
             throw place.refused(
                     "it has "
                             + step.fasteners()
-                            + (step.fasteners() == 1 ? " fastener" : " fasteners")
-                            + ", and fastener "
-                            + (first < 1 ? first : last)
-                            + " was said",
+                            + (step.fasteners() == 1 ? " fastener, and " : " fasteners, and ")
+                            + tooMany(readings.size(), first),
                     "give one reading for each that is left, or say which with --fastener");
         }
         List<FactRow> rows = new ArrayList<>();
@@ -166,6 +164,12 @@ final class StepRows {
             rows.add(valued(readings.get(i)).with("fastener", fastener));
         }
         return rows;
+    }
+
+    private static String tooMany(int readings, long first) {
+        return readings == 1 || first < 1
+                ? "fastener " + first + " was said"
+                : readings + " readings from fastener " + first + " on were said";
     }
 
     private long firstUnread() {

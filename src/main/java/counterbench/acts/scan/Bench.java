@@ -5,6 +5,7 @@ import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.acts.bench.Progress;
 import counterbench.acts.bench.StepProgress;
+import counterbench.campaign.PartUnit;
 import counterbench.campaign.Step;
 import counterbench.procedure.Instrument;
 import counterbench.procedure.Mark;
@@ -22,6 +23,11 @@ public record Bench(Situation situation, String name, Mind mind, Stamp stamp) {
     /** The job. */
     public JobState job() {
         return situation.job(name);
+    }
+
+    /** What a part is counted or measured in. */
+    PartUnit partUnit(String part) {
+        return situation.terms().partUnits().getOrDefault(part, PartUnit.EACH);
     }
 
     /** How far its procedure has come. */

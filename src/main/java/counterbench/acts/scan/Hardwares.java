@@ -12,17 +12,12 @@ import counterbench.job.Requirement;
 import counterbench.shared.Quantity;
 import counterbench.shared.Refused;
 import counterbench.stock.Source;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What is done about hardware that is scanned. */
 final class Hardwares {
-    private static final Pattern QUANTITY =
-            Pattern.compile("([0-9]{1,9}(?:\\.[0-9]{1,3})?)(?:mL|ml|g|x)?");
-
     private final Bench bench;
     private final ReadMeaning reading;
     private final Cores cores;
@@ -33,18 +28,12 @@ final class Hardwares {
         this.cores = cores;
     }
 
-    /** A quantity as people type it behind a part: {@code 2}, {@code 4.5}, {@code 4.5mL}. */
-    static Optional<Quantity> quantity(String text) {
-        var parts = QUANTITY.matcher(text);
-        return parts.matches()
-                ? Optional.of(new Quantity(new BigDecimal(parts.group(1))))
-                : Optional.empty();
-    }
-
     /** A part by itself: one of it is fitted, or a plug goes into the core. */
     Reply scanned(Meaning.Part part) {
         if (isPlug(part.part())) {
-            long plugs = part.quantity() == null ? 1 : part.quantity().amount().longValue();
+            Quantity quantity = part.quantity() == null ? Quantity.ONE : part.quantity();
+            Parts.of(bench.situation()).mustBeSome(part.part(), quantity);
+            long plugs = quantity.amount().longValueExact();
             String tag = cores.meant(null);
             return Reply.record(
                     new PlugCore(tag, plugs, bench.stamp()),
@@ -63,8 +52,8 @@ final class Hardwares {
     }
 
     private Reply fit(Meaning.Part part) {
-        PartUnit unit = bench.situation().terms().partUnits().get(part.part());
-        if (part.quantity() == null && unit != null && unit.isMeasured()) {
+        PartUnit unit = bench.partUnit(part.part());
+        if (part.quantity() == null && unit.isMeasured()) {
             return Reply.tell(
                     bench.mind().waitingAfter(Word.FIT.word() + " " + part.part()),
                     "how many " + unit.word() + " of " + part.part() + "?");
@@ -119,7 +108,7 @@ final class Hardwares {
         if (!(meaning instanceof Meaning.Part part)) {
             throw noPart(words);
         }
-        return new Said(part, words.subList(1, words.size())).reply(word);
+        return new Said(word, part, words.subList(1, words.size())).reply();
     }
 
     private static Refused noPart(List<String> words) {
@@ -134,30 +123,34 @@ final class Hardwares {
         private final Meaning.Part part;
         private final TakeOff.@Nullable Was was;
         private final String reason;
+        private final Word word;
 
-        Said(Meaning.Part named, List<String> behind) {
-            List<String> rest = behind;
+        Said(Word word, Meaning.Part named, List<String> said) {
+            List<String> rest = said;
             Quantity quantity = named.quantity();
-            if (!rest.isEmpty() && quantity(rest.get(0)).isPresent()) {
-                quantity = quantity(rest.get(0)).get();
-                rest = rest.subList(1, rest.size());
+            Optional<Amount> amount = Amount.of(rest);
+            if (amount.isPresent()) {
+                quantity = amount.get().of(named.part(), bench.partUnit(named.part()));
+                rest = amount.get().rest();
             }
-            TakeOff.Was how = rest.isEmpty() ? null : was(rest.get(0));
+            boolean asksHow = word == Word.TAKE_OFF && !rest.isEmpty();
+            TakeOff.Was how = asksHow ? was(rest.get(0)) : null;
             rest = how == null ? rest : rest.subList(1, rest.size());
+            this.word = word;
             this.part = new Meaning.Part(named.part(), quantity, named.lot());
             this.was = how;
             this.reason = String.join(" ", rest);
         }
 
-        private TakeOff.@Nullable Was was(String word) {
-            return switch (word) {
+        private TakeOff.@Nullable Was was(String how) {
+            return switch (how) {
                 case "new" -> TakeOff.Was.NEW;
                 case "reused", "old" -> TakeOff.Was.REUSED;
                 default -> null;
             };
         }
 
-        Reply reply(Word word) {
+        Reply reply() {
             boolean needsReason = word == Word.REFIT || word == Word.SCRAP;
             if (needsReason && reason.isEmpty()) {
                 String quantity = part.quantity() == null ? "" : " " + part.quantity();
@@ -185,8 +178,15 @@ final class Hardwares {
                                 bench.mind());
                 case PUT_BACK -> taken(TakeFromBench.End.PUT_BACK, " put back");
                 case SCRAP -> taken(TakeFromBench.End.SCRAPPED, " scrapped");
-                default -> scanned(part);
+                default -> fitted();
             };
+        }
+
+        private Reply fitted() {
+            if (!reason.isEmpty()) {
+                throw Amount.stray(part.part(), List.of(reason));
+            }
+            return scanned(part);
         }
 
         private Reply taken(TakeFromBench.End end, String told) {

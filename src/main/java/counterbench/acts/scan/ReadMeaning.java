@@ -8,7 +8,6 @@ import counterbench.labels.Goods;
 import counterbench.labels.Scan;
 import counterbench.labels.ScanReader;
 import counterbench.shared.NearMatch;
-import counterbench.shared.Quantity;
 import counterbench.shared.Refused;
 import counterbench.shared.Visible;
 import java.util.ArrayList;
@@ -108,8 +107,7 @@ public final class ReadMeaning {
         if (scan instanceof Scan.Kit kit) {
             return new Meaning.Kit(kit.serial());
         } else if (scan instanceof Scan.Part part) {
-            return new Meaning.Part(
-                    number(text, part.goods()), quantity(words), part.goods().lot());
+            return part(number(text, part.goods()), words, part.goods().lot());
         } else if (scan instanceof Scan.Core core) {
             return new Meaning.Core(core.tag());
         } else if (scan instanceof Scan.Job job) {
@@ -131,8 +129,9 @@ public final class ReadMeaning {
                                         "type it"));
     }
 
-    private static @Nullable Quantity quantity(List<String> words) {
-        return words.size() < 2 ? null : Hardwares.quantity(words.get(1)).orElse(null);
+    private Meaning.Part part(String part, List<String> words, @Nullable String lot) {
+        List<String> behind = words.subList(1, words.size());
+        return new Meaning.Part(part, Amount.alone(part, bench.partUnit(part), behind), lot);
     }
 
     private Optional<Meaning> named(List<String> words) {
@@ -142,8 +141,8 @@ public final class ReadMeaning {
             return Measured.row(rest).map(readings -> new Meaning.OfStep(first, readings));
         }
         if (situation.terms().partUnits().containsKey(first)
-                && (rest.isEmpty() || Hardwares.quantity(rest.get(0)).isPresent())) {
-            return Optional.of(new Meaning.Part(first, quantity(words), null));
+                && (rest.isEmpty() || Amount.of(rest).isPresent())) {
+            return Optional.of(part(first, words, null));
         }
         return rest.isEmpty() ? alone(first) : Optional.empty();
     }
@@ -191,6 +190,10 @@ public final class ReadMeaning {
     }
 
     private Refused unknown(String text) {
+        List<String> words = words(text);
+        if (words.size() > 1 && situation.terms().partUnits().containsKey(words.get(0))) {
+            return Amount.stray(words.get(0), words.subList(1, words.size()));
+        }
         List<String> known = new ArrayList<>(steps());
         known.addAll(situation.terms().partUnits().keySet());
         known.addAll(situation.terms().instruments().keySet());
@@ -200,10 +203,10 @@ public final class ReadMeaning {
         return new Refused(
                 "scan \"" + Visible.text(text) + "\"",
                 "it is no kit, part, core, step, instrument or reading that is known here",
-                NearMatch.of(words(text).get(0), known)
+                NearMatch.of(words.get(0), known)
                         .map(near -> "did you mean " + near + "?")
                         .orElse(
-                                words(text).size() == 1
+                                words.size() == 1
                                         ? "scan it again, or type help"
                                         : "type help for the words of the loop; commands of the"
                                                 + " shell come after quit"));

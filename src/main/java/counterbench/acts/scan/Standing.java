@@ -45,6 +45,14 @@ public final class Standing {
         return begin + what + fit;
     }
 
+    /**
+     * The step that a reading or an empty line goes to, as the line names it: {@code mount 2/3};
+     * empty where all are marked.
+     */
+    public String next() {
+        return bench.current().map(step -> step.step().id() + fastener(step)).orElse("");
+    }
+
     private String ended() {
         if (hasEnded()) {
             return "job " + bench.name() + " has ended; undo takes your own act back, quit leaves";

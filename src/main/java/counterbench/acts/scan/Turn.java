@@ -10,6 +10,7 @@ import counterbench.judgement.Severity;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Quantity;
 import counterbench.shared.Refused;
+import counterbench.shared.Visible;
 import counterbench.stock.Source;
 import java.util.List;
 import java.util.SortedMap;
@@ -42,6 +43,28 @@ public final class Turn {
      */
     public Reply take(String line) {
         return about(reading.read(line));
+    }
+
+    /**
+     * The same of a person who was shown which step is next. A reading or an empty line is meant
+     * for that one, even if another shell has marked it since.
+     *
+     * @param shown what {@link Standing#next()} was then
+     */
+    public Reply take(String line, String shown) {
+        Meaning meaning = reading.read(line);
+        boolean isOfNext = meaning instanceof Meaning.Nothing || meaning instanceof Meaning.Reading;
+        if (isOfNext && !new Standing(bench).next().equals(shown)) {
+            throw new Refused(
+                    line.isBlank()
+                            ? "an empty line"
+                            : "reading \"" + Visible.text(line.strip()) + "\"",
+                    shown.isEmpty()
+                            ? "all steps were marked when the line was shown, and are not now"
+                            : "step " + shown + " was next when the line was shown, and is not now",
+                    "something was recorded elsewhere meanwhile; look at the line that follows");
+        }
+        return about(meaning);
     }
 
     private Reply about(Meaning meaning) {

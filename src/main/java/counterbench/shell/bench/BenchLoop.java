@@ -41,6 +41,7 @@ final class BenchLoop {
     private final boolean asNew;
     private final BatchLines lines;
     private Mind mind = Mind.EMPTY;
+    private String shown = "";
     private boolean ended;
 
     BenchLoop(Invocation in, Store store, Site site, String job, boolean asNew) {
@@ -112,7 +113,9 @@ final class BenchLoop {
     /** A question that waits for its answer stays the last line. */
     private void showLine() {
         if (in.isScreen() && !ended && mind.begun().isEmpty()) {
-            in.print(standing().line(in.width()));
+            Standing standing = standing();
+            shown = standing.next();
+            in.print(standing.line(in.width()));
         }
     }
 
@@ -176,7 +179,8 @@ final class BenchLoop {
             in.print(numbered("known already: " + ActTold.where(site, known.get())));
             return;
         }
-        Reply reply = new Turn(bench, year).take(line);
+        Turn turn = new Turn(bench, year);
+        Reply reply = in.isScreen() ? turn.take(line, shown) : turn.take(line);
         done(bench, reply, line, now);
         mind = reply.deed() instanceof Reply.Undo ? reply.mind().unfocused() : reply.mind();
         reply.say().forEach(words -> in.print(numbered(words)));

@@ -7,8 +7,10 @@ import counterbench.acts.bench.FitState;
 import counterbench.acts.bench.Progress;
 import counterbench.acts.store.ReadSituation;
 import counterbench.acts.store.SiteJobs;
+import counterbench.campaign.store.PackBook;
 import counterbench.db.Store;
 import counterbench.facts.FactRow;
+import counterbench.people.store.StaffBook;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -20,6 +22,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import counterbench.shell.acts.LiveNames;
+import counterbench.shell.campaign.KnownCampaign;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.time.Instant;
@@ -30,6 +33,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Lists jobs: the open ones with their next step and what is still to fit, or all. */
@@ -64,13 +68,14 @@ public final class JobListCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
+        List<FactRow> all = new SiteJobs(store.get(), site).all();
+        mustBeKnown(in, all);
         List<FactRow> jobs =
-                new SiteJobs(store.get(), site)
-                        .all().stream()
-                                .filter(row -> in.has(ALL) || row.text("outcome") == null)
-                                .filter(row -> isSaid(in.find(CAMPAIGN), row.text("campaign")))
-                                .filter(row -> isSaid(in.find(TECHNICIAN), row.text("technician")))
-                                .toList();
+                all.stream()
+                        .filter(row -> in.has(ALL) || row.text("outcome") == null)
+                        .filter(row -> isSaid(in.find(CAMPAIGN), row.text("campaign")))
+                        .filter(row -> isSaid(in.find(TECHNICIAN), row.text("technician")))
+                        .toList();
         Set<String> open = new HashSet<>();
         jobs.stream()
                 .filter(row -> row.text("outcome") == null)
@@ -81,6 +86,22 @@ public final class JobListCommand extends BaseCommand {
             jobs.forEach(row -> rows.add(cells(site, row, situation.findJob(name(row)))));
         }
         return Status.DONE;
+    }
+
+    /** Nothing is listed of a slip of the pen, which would look as if there were no such job. */
+    private void mustBeKnown(Invocation in, List<FactRow> all) {
+        in.find(CAMPAIGN)
+                .filter(campaign -> !texts(all, "campaign").contains(campaign))
+                .ifPresent(campaign -> KnownCampaign.of(campaign, new PackBook(store.get()).all()));
+        in.find(TECHNICIAN)
+                .filter(name -> !texts(all, "technician").contains(name))
+                .ifPresent(name -> new StaffBook(store.get()).person(name));
+    }
+
+    private static Set<String> texts(List<FactRow> rows, String column) {
+        return rows.stream()
+                .flatMap(row -> Stream.ofNullable(row.text(column)))
+                .collect(Collectors.toSet());
     }
 
     private static boolean isSaid(Optional<String> wanted, @Nullable String is) {

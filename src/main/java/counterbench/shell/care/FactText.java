@@ -14,6 +14,9 @@ import java.util.List;
 
 /** What a fact says, in words. */
 final class FactText {
+    /** Characters of a time such as {@code 2026-03-05T14:20:00-06:00}. */
+    static final int LOCAL_WIDTH = 25;
+
     private static final int LONGEST_DOCUMENT = 60;
 
     private FactText() {}

@@ -65,7 +65,7 @@ public final class JournalShowCommand extends BaseCommand {
         try (Rows rows =
                 in.rows(
                         Column.number("entry"),
-                        Column.text("recorded_at"),
+                        Column.text("recorded_at").withRoomFor(FactText.LOCAL_WIDTH),
                         Column.text("person"),
                         Column.text("kind"),
                         Column.number("facts"),
@@ -119,9 +119,10 @@ public final class JournalShowCommand extends BaseCommand {
                         + entry.source()
                         + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
         in.tell("hash " + entry.hash());
+        String longest = number + "." + entry.factCount();
         try (Rows rows =
                 in.rows(
-                        Column.text("fact"),
+                        Column.text("fact").withRoomFor(longest.length()),
                         Column.text("kind"),
                         Column.text("said"),
                         Column.text("booked"),

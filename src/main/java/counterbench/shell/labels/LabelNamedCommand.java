@@ -7,6 +7,7 @@ import counterbench.shell.Group;
 import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Readings;
+import counterbench.shell.acts.LiveNames;
 import java.util.List;
 
 /** Prints labels of things that bear a name: kits, jobs, cores or shipments. */
@@ -22,7 +23,8 @@ public final class LabelNamedCommand extends LabelCommand {
                                 thing.words().name(),
                                 Readings.TEXT,
                                 "which " + thing.words().word() + "s")
-                        .asRepeatable());
+                        .asRepeatable()
+                        .completedBy(thing.names(new LiveNames(press.store()))));
     }
 
     private LabelNamedCommand(NamedThing thing, LabelPress press, Argument<String> name) {

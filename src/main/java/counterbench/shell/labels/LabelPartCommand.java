@@ -8,6 +8,7 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Readings;
+import counterbench.shell.acts.LiveNames;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -27,7 +28,7 @@ public final class LabelPartCommand extends LabelCommand {
     public LabelPartCommand(LabelPress press) {
         super(
                 Manual.of("label part", Group.CORE_RACK, "Print labels of a part")
-                        .takes(PART, LOT, EXPIRES)
+                        .takes(PART.completedBy(new LiveNames(press.store()).parts()), LOT, EXPIRES)
                         .takes(LabelOptions.all())
                         .example("label part QM-4475 --lot L-77 --expires 2026-12-31 --copies 10")
                         .note(

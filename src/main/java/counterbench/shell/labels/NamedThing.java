@@ -3,9 +3,12 @@ package counterbench.shell.labels;
 import counterbench.facts.FactKind;
 import counterbench.labels.Labelled;
 import counterbench.labels.store.LabelBook;
+import counterbench.shell.Proposals;
+import counterbench.shell.acts.LiveNames;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /** Kinds of things that bear a name of their own and that a label can be put on. */
 public enum NamedThing {
@@ -18,6 +21,7 @@ public enum NamedThing {
                     "record its receipt first",
                     "label kit K-2207 K-2208"),
             FactKind.KITS,
+            LiveNames::kits,
             LabelBook::kit,
             "The symbol says the kit's part number (240), serial (21), lot (10) and last day of use"
                     + " (17)."),
@@ -30,6 +34,7 @@ public enum NamedThing {
                     "record it first",
                     "label job J-118 --copies 2"),
             FactKind.JOBS,
+            LiveNames::jobs,
             LabelBook::job,
             "The symbol says the job's name (91, internal use)."),
     /** A removed core, by its tag. */
@@ -41,6 +46,7 @@ public enum NamedThing {
                     "record its removal first",
                     "label core C-0412 --paper a4 --skip 5"),
             FactKind.CORES,
+            LiveNames::cores,
             LabelBook::core,
             "The symbol says the core's tag (92, internal use).",
             "A label is no permission to ship: drain and plug by the maker's procedure first."),
@@ -53,6 +59,7 @@ public enum NamedThing {
                     "record it first",
                     "label shipment S-031 --copies 2"),
             FactKind.SHIPMENTS,
+            LiveNames::shipments,
             LabelBook::shipment,
             "Where the site has a GS1 company prefix (setup --company-prefix), the symbol says the"
                     + " shipment's SSCC (00), or else its name (93, internal use).",
@@ -60,16 +67,19 @@ public enum NamedThing {
 
     private final Words words;
     private final FactKind kind;
+    private final Function<LiveNames, Proposals> names;
     private final BiFunction<LabelBook, String, Optional<? extends Labelled>> finding;
     private final List<String> notes;
 
     NamedThing(
             Words words,
             FactKind kind,
+            Function<LiveNames, Proposals> names,
             BiFunction<LabelBook, String, Optional<? extends Labelled>> finding,
             String... notes) {
         this.words = words;
         this.kind = kind;
+        this.names = names;
         this.finding = finding;
         this.notes = List.of(notes);
     }
@@ -85,6 +95,11 @@ public enum NamedThing {
 
     Words words() {
         return words;
+    }
+
+    /** Names that completion offers. */
+    Proposals names(LiveNames live) {
+        return names.apply(live);
     }
 
     List<String> notes() {

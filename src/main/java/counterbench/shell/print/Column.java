@@ -8,8 +8,10 @@ import java.util.Objects;
  * @param key the word that programs rely on
  * @param number whether it holds numbers, which stand at the right
  * @param need whether a table may leave it out where lines are too short for all columns
+ * @param least characters for which it has room in any table, whatever its first rows hold; zero
+ *     where the rows decide
  */
-public record Column(String key, boolean number, Need need) {
+public record Column(String key, boolean number, Need need, int least) {
     /** How much a table needs a column; where lines are too short, the least needed goes first. */
     public enum Need {
         /** A detail that people look up elsewhere. */
@@ -27,22 +29,27 @@ public record Column(String key, boolean number, Need need) {
 
     /** A column of words. */
     public static Column text(String key) {
-        return new Column(key, false, Need.KEPT);
+        return new Column(key, false, Need.KEPT, 0);
     }
 
     /** A column of quantities, amounts or counts. */
     public static Column number(String key) {
-        return new Column(key, true, Need.KEPT);
+        return new Column(key, true, Need.KEPT, 0);
     }
 
     /** The same, but left out of a table whose lines are too short for all columns. */
     public Column asSpare() {
-        return new Column(key, number, Need.SPARE);
+        return new Column(key, number, Need.SPARE, least);
     }
 
     /** The same, but left out before all spare ones. */
     public Column asDetail() {
-        return new Column(key, number, Need.DETAIL);
+        return new Column(key, number, Need.DETAIL, least);
+    }
+
+    /** The same with room for so many characters: a long table begins before its last rows come. */
+    public Column withRoomFor(int characters) {
+        return new Column(key, number, need, characters);
     }
 
     /** Whether a table may leave it out. */

@@ -35,13 +35,14 @@ final class Widths {
     }
 
     private static int natural(Column column, List<List<String>> rows, int i) {
-        int heading = Cells.width(column.heading());
-        return rows.stream().mapToInt(row -> Cells.width(row.get(i))).reduce(heading, Math::max);
+        int least = Math.max(column.least(), Cells.width(column.heading()));
+        return rows.stream().mapToInt(row -> Cells.width(row.get(i))).reduce(least, Math::max);
     }
 
     private static int widestWords(List<Column> columns, int[] widths, int least) {
         return IntStream.range(0, widths.length)
-                .filter(i -> mayWrap(columns.get(i)) && widths[i] > least)
+                .filter(i -> mayWrap(columns.get(i)))
+                .filter(i -> widths[i] > Math.max(least, columns.get(i).least()))
                 .reduce((a, b) -> widths[b] > widths[a] ? b : a)
                 .orElse(-1);
     }

@@ -9,8 +9,10 @@ import counterbench.acts.bench.CompleteJob;
 import counterbench.acts.bench.MarkStep;
 import counterbench.acts.bench.RefitPart;
 import counterbench.acts.bench.TakeFromBench;
+import counterbench.acts.bench.TakeOff;
 import counterbench.acts.rack.PlugCore;
 import counterbench.acts.rack.RemoveCore;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,6 +93,28 @@ class TurnTest {
     }
 
     @Test
+    void what_is_meant_for_the_step_that_was_shown_goes_to_no_other_one() {
+        Turn before = new Turn(atClamp().bench(), BenchStory.YEAR);
+        assertThat(before.take("41", "clamp 1/4").deed()).isInstanceOf(Reply.Perform.class);
+
+        Bench since = atClamp().read("clamp", "W-1", "41").bench();
+        Turn after = new Turn(since, BenchStory.YEAR);
+        assertThatThrownBy(() -> after.take("41", "clamp 1/4"))
+                .hasMessageStartingWith("reading \"41\": step clamp 1/4 was next when")
+                .hasMessageContaining("recorded elsewhere meanwhile");
+        assertThat(after.take("clamp 41", "clamp 1/4").deed())
+                .as("a step that is named is meant")
+                .isInstanceOf(Reply.Perform.class);
+
+        Turn cold = new Turn(new BenchStory().marked("safe").bench(), BenchStory.YEAR);
+        assertThatThrownBy(() -> cold.take("", "safe"))
+                .hasMessageStartingWith("an empty line: step safe was next when");
+        assertThatThrownBy(() -> cold.take("", ""))
+                .hasMessageContaining("all steps were marked when the line was shown");
+        assertThat(cold.take("", "cold").deed()).isInstanceOf(Reply.Perform.class);
+    }
+
+    @Test
     void a_marked_step_is_compared_and_not_marked_once_more() {
         Bench bench = atClamp().read("clamp", "W-1", "41", "40", "42", "41").bench();
         assertThat(take(bench, "clamp 41 40").deed()).isInstanceOf(Reply.Tell.class);
@@ -133,6 +157,46 @@ class TurnTest {
         assertThat(serial.say()).containsExactly("what is the serial on the plate of core C-1?");
         assertThat(act(story.bench(), serial.mind().whole("7P1"), RemoveCore.class).serial())
                 .isEqualTo("7P1");
+    }
+
+    @Test
+    void a_unit_behind_a_quantity_has_to_be_that_of_the_part() {
+        Bench bench = atClamp().bench();
+        for (String line : List.of("QM-4475 3.2", "QM-4475 3.2mL", "QM-4475 3.2 mL")) {
+            assertThat(act(bench, line, TakeFromBench.class).hardware().quantity())
+                    .as(line)
+                    .hasToString("3.2");
+        }
+        refused(bench, "QM-4475 3.2 g", "\"3.2 g\" of QM-4475: the part is measured in mL");
+        refused(bench, "QM-4475 0.15 fl oz", "say how many mL it is");
+        refused(bench, "fit QM-4475 0.15floz", "say how many mL it is");
+        refused(bench, "scrap QM-4475 1 oz spilt", "say how many mL it is");
+        refused(bench, "QM-4473 2 mL", "the part is counted in pieces");
+        assertThat(act(bench, "scrap QM-4475 1 mL spilt", TakeFromBench.class).reason())
+                .isEqualTo("spilt");
+    }
+
+    @Test
+    void what_nobody_can_place_behind_a_part_is_refused_and_not_left_out() {
+        Bench bench = atClamp().bench();
+        refused(bench, "QM-4473 2 old", "\"old\" behind QM-4473: only how much it is");
+        refused(bench, "QM-4473 two", "\"two\" behind QM-4473: only how much it is");
+        refused(bench, "(240)QM-4473(10)L-7 two", "\"two\" behind QM-4473");
+        refused(bench, "fit QM-4473 2 old", "or begin with what was done: refit");
+        refused(bench, "fit QM-4473 old", "\"old\" behind QM-4473");
+        refused(atClamp().removed("C-1", "7P1").bench(), "QM-4476 2.5", "is counted in pieces");
+    }
+
+    @Test
+    void a_reason_keeps_all_its_words() {
+        Bench bench = atClamp().bench();
+        assertThat(act(bench, "refit QM-4473 old one was good", RefitPart.class).reason())
+                .isEqualTo("old one was good");
+        assertThat(act(bench, "scrap QM-4473 1 new ring bent", TakeFromBench.class).reason())
+                .isEqualTo("new ring bent");
+        assertThat(act(bench, "take-off QM-4473 1 old split", TakeOff.class))
+                .extracting(TakeOff::was, TakeOff::reason)
+                .containsExactly(TakeOff.Was.REUSED, "split");
     }
 
     @Test

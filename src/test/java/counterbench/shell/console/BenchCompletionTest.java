@@ -3,6 +3,7 @@ package counterbench.shell.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
+import counterbench.printing.pdf.PdfPrinter;
 import counterbench.shell.Commands;
 import counterbench.shell.Larkmere;
 import counterbench.shell.bench.BenchCommand;
@@ -10,6 +11,10 @@ import counterbench.shell.bench.FitCommand;
 import counterbench.shell.bench.MarkCommand;
 import counterbench.shell.bench.PutBackCommand;
 import counterbench.shell.counter.KitIssueCommand;
+import counterbench.shell.labels.LabelNamedCommand;
+import counterbench.shell.labels.LabelPartCommand;
+import counterbench.shell.labels.LabelPress;
+import counterbench.shell.labels.NamedThing;
 import counterbench.shell.rack.DrainEndCommand;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +61,29 @@ class BenchCompletionTest {
             assertThat(offered(commands, "FP", "kit", "issue"))
                     .containsExactly("FP-1052", "FP-1053");
             assertThat(offered(commands, "NC", "drain", "end")).containsExactly("NC-0075");
+        }
+    }
+
+    @Test
+    void labels_offer_what_they_can_be_put_on() {
+        try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
+            LabelPress press = new LabelPress(larkmere::store, larkmere.sites(), PdfPrinter::new);
+            Commands commands =
+                    larkmere.shellOf(
+                                    Larkmere.OTIS,
+                                    new LabelNamedCommand(NamedThing.KIT, press),
+                                    new LabelNamedCommand(NamedThing.JOB, press),
+                                    new LabelNamedCommand(NamedThing.CORE, press),
+                                    new LabelNamedCommand(NamedThing.SHIPMENT, press),
+                                    new LabelPartCommand(press))
+                            .commands();
+
+            assertThat(offered(commands, "FP-105", "label", "kit")).contains("FP-1052", "FP-1053");
+            assertThat(offered(commands, "FP-105", "label", "kit", "FP-1052")).contains("FP-1053");
+            assertThat(offered(commands, "N-169", "label", "job")).containsExactly("N-169");
+            assertThat(offered(commands, "NC-0075", "label", "core")).containsExactly("NC-0075");
+            assertThat(offered(commands, "SH-N0", "label", "shipment")).contains("SH-N07");
+            assertThat(offered(commands, "HB-301", "label", "part")).contains("HB-3013");
         }
     }
 }

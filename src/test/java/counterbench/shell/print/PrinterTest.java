@@ -61,6 +61,42 @@ class PrinterTest {
     }
 
     @Test
+    void a_name_is_whole_also_where_it_is_longer_than_those_of_the_first_rows() {
+        List<Column> columns =
+                List.of(Column.text("fact").withRoomFor(6), Column.text("said of it"));
+        String text =
+                printed(
+                        Format.TABLE,
+                        44,
+                        true,
+                        columns,
+                        rows -> {
+                            for (int line = 1; line <= 1_000; line++) {
+                                rows.add("1." + line, "the same words over and over again");
+                            }
+                        });
+        assertThat(text.lines())
+                .contains("1.999   the same words over and over again")
+                .contains("1.1000  the same words over and over again");
+    }
+
+    @Test
+    void a_column_with_room_for_so_much_is_not_wrapped_while_another_one_can_be() {
+        List<Column> columns =
+                List.of(Column.text("recorded_at").withRoomFor(25), Column.text("source"));
+        String text =
+                printed(
+                        Format.TABLE,
+                        42,
+                        true,
+                        columns,
+                        rows -> rows.add("2026-11-27T01:06:43-06:00", "scrap N-168 HB-5123 1"));
+        assertThat(text.lines())
+                .contains("2026-11-27T01:06:43-06:00  scrap N-168")
+                .contains("                           HB-5123 1");
+    }
+
+    @Test
     void words_are_wrapped_to_fit_the_terminal() {
         assertThat(table(40, PrinterTest::two))
                 .isEqualToNormalizingNewlines(
