@@ -3,6 +3,7 @@ package counterbench.shell;
 import counterbench.shared.Refused;
 import counterbench.shell.print.Paragraph;
 import java.io.PrintWriter;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.shell.core.InputReader;
 
@@ -57,6 +58,14 @@ public abstract class Desk implements InputReader {
 
     /** As {@link #ask}, without showing it where that can be helped. */
     public abstract @Nullable String askSecretly(String prompt);
+
+    /**
+     * Lines that lie there behind those that the one command of this process asked for, and that
+     * nobody will read. None where a script goes on with them.
+     */
+    public List<String> unread() {
+        return List.of();
+    }
 
     @Override
     public final String readInput(String prompt) {

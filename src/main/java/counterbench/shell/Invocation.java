@@ -133,6 +133,11 @@ public final class Invocation implements AutoCloseable {
         return Optional.ofNullable(desk.ask(prompt));
     }
 
+    /** Lines that lie behind those that were asked for, and that nobody will read. */
+    public List<String> unread() {
+        return desk.unread();
+    }
+
     /** The PIN of whoever signs in: what scripts say in the environment, or else typed unseen. */
     public Pin pin(String prompt) {
         return surroundings().variable(PIN_VARIABLE).map(Pin::new).orElseGet(() -> newPin(prompt));

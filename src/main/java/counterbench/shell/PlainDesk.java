@@ -4,6 +4,8 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import java.util.function.Supplier;
@@ -14,6 +16,7 @@ public final class PlainDesk extends Desk {
     private final BufferedReader in;
     private final View view;
     private volatile boolean waiting;
+    private boolean script;
 
     public PlainDesk(
             Circumstances circumstances,
@@ -51,6 +54,7 @@ public final class PlainDesk extends Desk {
 
     /** The next line of a script, which comes from where answers come from; null at the end. */
     public @Nullable String next() {
+        script = true;
         return waiting(this::readLine);
     }
 
@@ -71,6 +75,23 @@ public final class PlainDesk extends Desk {
     @Override
     public @Nullable String askSecretly(String prompt) {
         return view.screen() ? waiting(() -> view.secret().apply(prompt)) : waiting(this::readLine);
+    }
+
+    /** Waits for nobody: what a pipe does not hold yet is not there. */
+    @Override
+    public List<String> unread() {
+        List<String> lines = new ArrayList<>();
+        try {
+            while (!script && !view.screen() && in.ready()) {
+                String line = in.readLine();
+                if (line != null && !line.isBlank()) {
+                    lines.add(line);
+                }
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException("the input cannot be read", e);
+        }
+        return lines;
     }
 
     private @Nullable String waiting(Supplier<@Nullable String> answer) {

@@ -1,5 +1,6 @@
 package counterbench.acts.bench;
 
+import counterbench.shared.Refused;
 import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
 import java.math.BigDecimal;
@@ -27,6 +28,8 @@ public record Measured(BigDecimal value, @Nullable String unit) {
     private static final Pattern FORM =
             Pattern.compile(
                     "([+-]?[0-9]{1,9}(?:\\.[0-9]{1,6})?)[\\s\\u00a0]*([^0-9\\s.,+-][^0-9]*)?");
+
+    private static final Pattern COMMA = Pattern.compile("(?<=[0-9]),(?=[0-9])");
 
     public Measured {
         Objects.requireNonNull(value, "value");
@@ -57,6 +60,26 @@ public record Measured(BigDecimal value, @Nullable String unit) {
         }
         List<Measured> row = texts.stream().flatMap(text -> of(text).stream()).toList();
         return row.size() == texts.size() ? Optional.of(row) : Optional.empty();
+    }
+
+    /**
+     * The same where nothing else will do.
+     *
+     * @throws Refused where a word is neither
+     */
+    public static List<Measured> rowOf(List<String> words) {
+        return row(words).orElseThrow(() -> unreadable(String.join(" ", words)));
+    }
+
+    private static Refused unreadable(String text) {
+        String asked = "reading \"" + text + "\"";
+        return COMMA.matcher(text).find()
+                ? new Refused(
+                        asked,
+                        "it has a comma",
+                        "write decimals with a point: " + COMMA.matcher(text).replaceAll("."))
+                : new Refused(
+                        asked, "it does not begin with a number", "write it as 47.4 or 31 lbf·ft");
     }
 
     /** The same in that unit, where none was written. */

@@ -214,14 +214,7 @@ final class Steps {
         }
         List<String> words = ReadMeaning.words(rest);
         List<String> behind = words.subList(1, words.size());
-        List<Measured> readings =
-                Measured.row(behind)
-                        .orElseThrow(
-                                () ->
-                                        new Refused(
-                                                "reading \"" + String.join(" ", behind) + "\"",
-                                                "it does not begin with a number",
-                                                "type it as 47.4 or 31 lbf·ft"));
+        List<Measured> readings = Measured.rowOf(behind);
         return named(new Meaning.OfStep(known(words.get(0)), readings));
     }
 

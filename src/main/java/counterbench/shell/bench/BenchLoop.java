@@ -25,6 +25,7 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Status;
 import counterbench.shell.acts.ActTold;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
@@ -73,6 +74,11 @@ final class BenchLoop {
             return Status.DONE;
         }
         in.print(standing().line(Integer.MAX_VALUE));
+        return isWhole() ? Status.DONE : Status.REFUSED;
+    }
+
+    /** Whether all of a batch was taken; says what was not. */
+    private boolean isWhole() {
         mind.begun()
                 .ifPresent(
                         begun ->
@@ -82,7 +88,18 @@ final class BenchLoop {
                                                         + begun
                                                         + "\" waits for its end; nothing of it"
                                                         + " is recorded")));
-        return mind.begun().isPresent() ? Status.REFUSED : Status.DONE;
+        List<String> unread = in.unread();
+        if (!unread.isEmpty()) {
+            in.tell(
+                    numbered(
+                            "the batch ends here, and "
+                                    + unread.size()
+                                    + (unread.size() == 1 ? " line" : " lines")
+                                    + " behind it, from \""
+                                    + Visible.text(unread.get(0).strip())
+                                    + "\" on: not taken; done and quit stand last"));
+        }
+        return mind.begun().isEmpty() && unread.isEmpty();
     }
 
     /** The next line; Ctrl-C ends the loop, and leaves nothing undone. */
@@ -176,6 +193,7 @@ final class BenchLoop {
         Optional<Entry> known = known();
         if (known.isPresent()) {
             mind = mindAfter(bench, line, year);
+            ended = isDone(line);
             in.print(numbered("known already: " + ActTold.where(site, known.get())));
             return;
         }
@@ -189,6 +207,11 @@ final class BenchLoop {
     /** The entry that the same line of the same batch made before. */
     private Optional<Entry> known() {
         return in.isScreen() || asNew ? Optional.empty() : new RecordAct(store).made(lines.entry());
+    }
+
+    private static boolean isDone(String line) {
+        String first = line.strip().split("\\s+", 2)[0];
+        return Word.of(first).filter(word -> word == Word.DONE).isPresent();
     }
 
     /** What the line keeps in mind, though it is not taken again. */

@@ -7,7 +7,6 @@ import counterbench.acts.bench.Measured;
 import counterbench.acts.bench.Progress;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.Group;
@@ -67,15 +66,7 @@ public final class MarkCommand extends ActCommand {
 
     @Override
     protected Act act(Invocation in, Site site, Stamp stamp) {
-        List<String> words = in.all(READING);
-        List<Measured> readings =
-                Measured.row(words)
-                        .orElseThrow(
-                                () ->
-                                        new Refused(
-                                                "reading \"" + String.join(" ", words) + "\"",
-                                                "it does not begin with a number",
-                                                "write it as 47.4 or 31 lbf·ft"));
+        List<Measured> readings = Measured.rowOf(in.all(READING));
         return new MarkStep(
                 BenchOptions.job(in, site),
                 in.get(STEP),
