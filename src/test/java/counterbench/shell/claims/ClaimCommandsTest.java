@@ -181,6 +181,10 @@ class ClaimCommandsTest {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell quinn = quinn(larkmere);
 
+            assertThat(quinn.line("claim withdraw CN-030 --reason slip --on 2027-04-10").err())
+                    .isEqualTo(
+                            "--on \"2027-04-10\": that day has not come yet; withdraw it on that"
+                                    + " day\n");
             assertThat(quinn.line("claim withdraw CN-030 --reason \"CN-017 asks for it\"").out())
                     .startsWith("claim CN-030 for job N-122 withdrawn on 2026-04-10: entry ");
             assertThat(quinn.line("claim list --state withdrawn --format csv").out())
