@@ -124,6 +124,12 @@ public final class ClaimSubmitCommand extends BaseCommand {
                                 in.now(),
                                 found -> found.isUnclaimed() && month.equals(found.month()),
                                 ReadJobs.shown(in, site));
+        if (drafts.isEmpty()) {
+            throw new Refused(
+                    "claims of " + month,
+                    "no job that was done in that month is left to claim",
+                    "claim list shows what was claimed");
+        }
         drafts.stream()
                 .filter(d -> !d.isReady())
                 .forEach(

@@ -111,6 +111,10 @@ class ClaimCommandsTest {
                             claim submit: nothing was submitted while that stands against it; put \
                             it right first; the lead may override it with --override REASON
                             """);
+            assertThat(quinn.line("claim submit --month 2026-05").err())
+                    .isEqualTo(
+                            "claims of 2026-05: no job that was done in that month is left to"
+                                    + " claim; claim list shows what was claimed\n");
             assertThat(quinn.line("claim submit --month 2026-03").err())
                     .contains("no job of that month is ready to be claimed");
             assertThat(quinn.line("claim list --job N-163 --format csv").out())
