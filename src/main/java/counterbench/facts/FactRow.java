@@ -27,7 +27,16 @@ public record FactRow(FactKind kind, List<@Nullable Object> values, @Nullable St
                             + " columns, not "
                             + values.size());
         }
-        values = Collections.unmodifiableList(new ArrayList<>(values));
+        values = Collections.unmodifiableList(asKept(values));
+    }
+
+    /** Instants as the store keeps them, so that what is hashed is what is read back. */
+    private static List<@Nullable Object> asKept(List<@Nullable Object> values) {
+        List<@Nullable Object> kept = new ArrayList<>(values.size());
+        for (Object value : values) {
+            kept.add(value instanceof Instant instant ? Canonical.cut(instant) : value);
+        }
+        return kept;
     }
 
     /** A row that says nothing yet. */

@@ -11,7 +11,8 @@ public final class NearMatch {
 
     /**
      * The known word nearest to the one written, letter case apart, if it is near enough: at most a
-     * third of its letters away. Of equally near ones the first in alphabetical order.
+     * third of its letters away. Of equally near ones the one that differs only in letters that are
+     * taken for figures, then the first in alphabetical order.
      */
     public static Optional<String> of(String written, Collection<String> known) {
         String plain = lower(written.strip());
@@ -20,6 +21,7 @@ public final class NearMatch {
                 .filter(k -> edits(plain, lower(k)) <= reach(k))
                 .min(
                         Comparator.<String>comparingInt(k -> edits(plain, lower(k)))
+                                .thenComparingInt(k -> edits(read(plain), read(lower(k))))
                                 .thenComparing(k -> k));
     }
 
@@ -50,6 +52,11 @@ public final class NearMatch {
                         && a.charAt(i - 1) == b.charAt(j - 2)
                         && a.charAt(i - 2) == b.charAt(j - 1);
         return swapped ? Math.min(least, d[i - 2][j - 2] + 1) : least;
+    }
+
+    /** A word in lower case with the letters that are taken for figures as figures. */
+    private static String read(String word) {
+        return word.replace('o', '0').replace('i', '1').replace('l', '1');
     }
 
     private static String lower(String word) {

@@ -28,6 +28,13 @@ class NearMatchTest {
     }
 
     @Test
+    void a_letter_that_is_taken_for_a_figure_is_nearer_than_another_figure() {
+        List<String> known = List.of("NC-0006", "NC-0O76", "NC-0075");
+        assertThat(NearMatch.of("NC-0076", known)).contains("NC-0O76");
+        assertThat(NearMatch.of("NC-0O75", known)).contains("NC-0075");
+    }
+
+    @Test
     void another_word_finds_none() {
         assertThat(NearMatch.of("colour", List.of("torque", "within"))).isEmpty();
         assertThat(NearMatch.of("colour", List.of())).isEmpty();

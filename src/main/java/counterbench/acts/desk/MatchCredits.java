@@ -75,6 +75,9 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
         if (!standing.stands()) {
             return claim + " stands no more: it is " + standing.state().words();
         }
+        if (share.credit().kind() == Credit.Kind.CORE) {
+            return null;
+        }
         return standing.open()
                 .map(open -> open.subtract(share.amount()))
                 .filter(left -> left.signum() < 0)

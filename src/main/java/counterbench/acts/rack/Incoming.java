@@ -132,8 +132,7 @@ public record Incoming(
             return new Problem(
                     asked,
                     "it left for the return centre at " + here.wallTime(where.since()),
-                    "if they sent it back, have its site send it here: core send --site "
-                            + away.owner().site());
+                    "if they sent it back, have its site send it here: " + sendHere(away));
         }
         if (where.isIn(Place.IN_YARD, here.site())) {
             return new Problem(asked, "it lies here" + since, "nothing is left to do");
@@ -143,19 +142,25 @@ public record Incoming(
                         asked,
                         "it is on the way to " + where.site() + since,
                         "if it came here instead, take it in there and have it sent here: core"
-                                + " arrive --site "
+                                + " arrive "
+                                + away.tag()
+                                + " --site "
                                 + where.site()
-                                + ", core send --site "
-                                + away.owner().site())
+                                + ", "
+                                + sendHere(away))
                 : new Problem(
                         asked,
                         "it lies at " + where.site() + since,
-                        "have it sent here first: core send "
-                                + away.tag()
-                                + " --to "
-                                + here.site()
-                                + " --site "
-                                + away.owner().site());
+                        "have it sent here first: " + sendHere(away));
+    }
+
+    private String sendHere(CoreAway away) {
+        return "core send "
+                + away.tag()
+                + " --to "
+                + here.site()
+                + " --site "
+                + away.owner().site();
     }
 
     private Problem notSent(String asked, String tag) {

@@ -14,7 +14,9 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -27,23 +29,44 @@ final class AskMatches {
                     + " later, stop leaves all that are left";
 
     private final Invocation in;
-    private final CreditDesk desk;
+    private final Supplier<CreditDesk> read;
     private final Consumer<List<Share>> record;
+    private CreditDesk desk;
 
-    AskMatches(Invocation in, CreditDesk desk, Consumer<List<Share>> record) {
+    /**
+     * Asks one person.
+     *
+     * @param desk as it stands before the first question
+     * @param read it anew, so that a question knows what was recorded before it
+     */
+    AskMatches(
+            Invocation in,
+            CreditDesk desk,
+            Supplier<CreditDesk> read,
+            Consumer<List<Share>> record) {
         this.in = in;
         this.desk = desk;
+        this.read = read;
         this.record = record;
     }
 
     /** Asks until all are asked or the person stops. */
     void ask(List<Proposal> proposals) {
         for (Proposal proposal : proposals) {
-            if (proposal.verdict() == Verdict.DOUBTFUL && !ask(proposal)) {
+            if (proposal.verdict() == Verdict.DOUBTFUL
+                    && !asItStands(proposal.credit()).map(this::ask).orElse(true)) {
                 in.tell("stopped; what was said is recorded, the rest waits");
                 return;
             }
         }
+    }
+
+    /** What is to become of a line by now; nothing where it names its claim rightly meanwhile. */
+    private Optional<Proposal> asItStands(Credit credit) {
+        return desk.proposals().stream()
+                .filter(p -> p.credit().equals(credit))
+                .filter(p -> p.verdict() != Verdict.AS_NAMED)
+                .findFirst();
     }
 
     private boolean ask(Proposal proposal) {
@@ -102,6 +125,7 @@ final class AskMatches {
     private boolean isRecorded(Proposal proposal, String said) {
         try {
             record.accept(shares(proposal, said));
+            desk = read.get();
             return true;
         } catch (Refused e) {
             in.tell(String.valueOf(e.getMessage()));

@@ -88,12 +88,7 @@ public final class ClaimSubmitCommand extends BaseCommand {
     protected Status run(Invocation in) {
         Site site = sites.of(in);
         Person person = in.person();
-        LocalDate today = site.dayOf(in.now());
-        LocalDate on = in.find(DeskOptions.ON).orElse(today);
-        if (on.isAfter(today)) {
-            throw new Refused(
-                    "--on \"" + on + "\"", "that day has not come yet", "submit it on that day");
-        }
+        LocalDate on = DeskOptions.on(in, site.dayOf(in.now()), "submit");
         if (in.has(OVERRIDE)) {
             person.mustActAs(Role.LEAD, "claim submit --override");
         }
@@ -129,6 +124,12 @@ public final class ClaimSubmitCommand extends BaseCommand {
                                 in.now(),
                                 found -> found.isUnclaimed() && month.equals(found.month()),
                                 ReadJobs.shown(in, site));
+        if (drafts.isEmpty()) {
+            throw new Refused(
+                    "claims of " + month,
+                    "no job that was done in that month is left to claim",
+                    "claim list shows what was claimed");
+        }
         drafts.stream()
                 .filter(d -> !d.isReady())
                 .forEach(

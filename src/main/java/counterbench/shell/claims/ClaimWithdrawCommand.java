@@ -52,7 +52,7 @@ public final class ClaimWithdrawCommand extends ActCommand {
         String job =
                 claims.jobOf(site, claim)
                         .orElseThrow(() -> UnknownClaim.refused(in, site, claim, claims));
-        LocalDate on = in.find(DeskOptions.ON).orElse(site.dayOf(stamp.at()));
+        LocalDate on = DeskOptions.on(in, site.dayOf(stamp.at()), "withdraw");
         return new WithdrawClaim(claim, job, on, in.get(REASON), stamp);
     }
 

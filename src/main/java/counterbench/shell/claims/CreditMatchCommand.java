@@ -89,8 +89,7 @@ public final class CreditMatchCommand extends BaseCommand {
             throw in.wrong(
                     "one line by hand: credit match CREDIT --claim CLAIM; all lines: credit match");
         }
-        CreditDesk desk =
-                new ReadCreditDesk(store.get()).run(site, in.now(), ReadJobs.shown(in, site));
+        CreditDesk desk = desk(in, site);
         if (in.has(CREDIT)) {
             byHand(in, site, desk);
             return Status.DONE;
@@ -107,9 +106,18 @@ public final class CreditMatchCommand extends BaseCommand {
         }
         tell(in, proposals);
         if (!in.has(DRY_RUN) && in.isScreen()) {
-            new AskMatches(in, desk, shares -> record(in, site, shares)).ask(proposals);
+            new AskMatches(
+                            in,
+                            sure.isEmpty() ? desk : desk(in, site),
+                            () -> desk(in, site),
+                            shares -> record(in, site, shares))
+                    .ask(proposals);
         }
         return Status.DONE;
+    }
+
+    private CreditDesk desk(Invocation in, Site site) {
+        return new ReadCreditDesk(store.get()).run(site, in.now(), ReadJobs.shown(in, site));
     }
 
     private static List<Share> shares(Proposal proposal, CreditDesk desk) {

@@ -1,5 +1,6 @@
 package counterbench.shell.claims;
 
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shared.WrittenTime;
 import counterbench.shell.Invocation;
@@ -27,6 +28,20 @@ final class DeskOptions {
     static final int SOON = 7;
 
     private DeskOptions() {}
+
+    /**
+     * The day that {@link #ON} says.
+     *
+     * @throws Refused if it has not come yet
+     */
+    static LocalDate on(Invocation in, LocalDate today, String verb) {
+        LocalDate on = in.find(ON).orElse(today);
+        if (on.isAfter(today)) {
+            throw new Refused(
+                    "--on \"" + on + "\"", "that day has not come yet", verb + " it on that day");
+        }
+        return on;
+    }
 
     /** The moment as of which the desk is looked at. */
     static Instant asOf(Invocation in, Site site) {

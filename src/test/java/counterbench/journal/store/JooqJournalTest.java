@@ -92,6 +92,29 @@ class JooqJournalTest {
         }
     }
 
+    /** H2 and PostgreSQL round what is finer than a microsecond, and the hash cuts it. */
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void an_entry_holds_whose_time_is_finer_than_the_store_keeps(TestStores kind) {
+        try (Store store = store(kind)) {
+            Instant finer = Instant.parse("2026-03-05T20:20:00.123456789Z");
+            FactRow settled =
+                    TestRows.row(FactKind.SETTLEMENTS)
+                            .with("rule", "torque-count")
+                            .with("subject_kind", "job")
+                            .with("subject", "J-1")
+                            .with("at", finer)
+                            .with("reason", "read again")
+                            .with("evidence_hash", "00")
+                            .with("evidence", "3 of 4 fasteners read");
+            new JooqJournal(store)
+                    .record(Draft.of(NORTH, finer, "Ada", "test", "test"), List.of(settled));
+            Verification.Outcome outcome = store.read(sql -> Verification.of(sql, NORTH));
+            assertThat(outcome.broken()).isEmpty();
+            assertThat(settled.time("at")).isEqualTo(NOW);
+        }
+    }
+
     private static Store store(TestStores kind) {
         Store store = kind.open();
         store.run(sql -> JooqSites.add(sql, NORTH));

@@ -111,6 +111,10 @@ class ClaimCommandsTest {
                             claim submit: nothing was submitted while that stands against it; put \
                             it right first; the lead may override it with --override REASON
                             """);
+            assertThat(quinn.line("claim submit --month 2026-05").err())
+                    .isEqualTo(
+                            "claims of 2026-05: no job that was done in that month is left to"
+                                    + " claim; claim list shows what was claimed\n");
             assertThat(quinn.line("claim submit --month 2026-03").err())
                     .contains("no job of that month is ready to be claimed");
             assertThat(quinn.line("claim list --job N-163 --format csv").out())
@@ -181,6 +185,10 @@ class ClaimCommandsTest {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell quinn = quinn(larkmere);
 
+            assertThat(quinn.line("claim withdraw CN-030 --reason slip --on 2027-04-10").err())
+                    .isEqualTo(
+                            "--on \"2027-04-10\": that day has not come yet; withdraw it on that"
+                                    + " day\n");
             assertThat(quinn.line("claim withdraw CN-030 --reason \"CN-017 asks for it\"").out())
                     .startsWith("claim CN-030 for job N-122 withdrawn on 2026-04-10: entry ");
             assertThat(quinn.line("claim list --state withdrawn --format csv").out())

@@ -193,4 +193,59 @@ class CreditMatchCommandTest {
                     .contains("1 line to match: 0 are sure, 0 are doubtful, 1 is unknown; ");
         }
     }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_core_credit_pays_no_claim_too_much(TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line(
+                    "import "
+                            + Files.writeString(
+                                    folder.resolve("credits.csv"),
+                                    """
+                                    remittance,line,amount,paid_on,core,kind
+                                    RM-C,1,395.00,2026-04-09,NC-OO25,core
+                                    """));
+
+            var matched = quinn.line("credit match RM-C/1 --claim CN-016");
+
+            assertThat(matched.err())
+                    .contains("credit RM-C/1, 395.00, goes to claim CN-016\n")
+                    .doesNotContain("too much");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_claim_that_was_paid_before_the_question_is_not_offered_as_open(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere).onScreen(200);
+            quinn.line(
+                    "import "
+                            + Files.writeString(
+                                    folder.resolve("credits.csv"),
+                                    """
+                                    remittance,line,amount,paid_on,claim,vin
+                                    RM-Z,1,1245.16,2026-04-09,,0WBSH08D0LA002426
+                                    RM-Z,2,1245.16,2026-04-09,,
+                                    RM-Z,3,1245.16,2026-04-09,,
+                                    """));
+
+            var matched = quinn.line("credit match", "CN-057", "stop");
+
+            assertThat(matched.err())
+                    .contains("credit RM-Z/1, 1245.16, goes to claim CN-056\n")
+                    .contains("credit RM-Z/2, 1245.16, goes to claim CN-057\n");
+            String[] questions = matched.out().split("credit RM-Z/", -1);
+            assertThat(questions).hasSize(3);
+            assertThat(questions[1])
+                    .contains("claim CN-057 for", "claim CN-060 for", "claim CN-061 for")
+                    .doesNotContain("claim CN-056 for");
+            assertThat(questions[2])
+                    .contains("claim CN-060 for", "claim CN-061 for")
+                    .doesNotContain("claim CN-056 for", "claim CN-057 for");
+        }
+    }
 }
