@@ -81,9 +81,11 @@ public final class PlainDesk extends Desk {
     @Override
     public List<String> unread() {
         List<String> lines = new ArrayList<>();
+        boolean more = !script && !view.screen();
         try {
-            while (!script && !view.screen() && in.ready()) {
+            while (more && in.ready()) {
                 String line = in.readLine();
+                more = line != null;
                 if (line != null && !line.isBlank()) {
                     lines.add(line);
                 }
