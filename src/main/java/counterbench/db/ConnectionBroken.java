@@ -1,6 +1,8 @@
 package counterbench.db;
 
 import counterbench.shared.StoreUnusable;
+import java.io.EOFException;
+import java.net.SocketException;
 import java.sql.SQLException;
 import java.util.Set;
 import org.jooq.ExecuteContext;
@@ -24,6 +26,11 @@ public final class ConnectionBroken extends StoreUnusable {
     /** H2: connection is broken, database is closed, database is closing. */
     private static final Set<String> EMBEDDED = Set.of("90067", "90098", "90121");
 
+    /**
+     * H2: could not read or write, which is said of files and of what comes from a server alike.
+     */
+    private static final String EMBEDDED_IO = "90028";
+
     private ConnectionBroken(SQLException cause) {
         super(
                 "the connection to the store broke; what was not recorded yet is undone: enter the"
@@ -40,8 +47,14 @@ public final class ConnectionBroken extends StoreUnusable {
         boolean broken =
                 state.startsWith(CONNECTION_EXCEPTION)
                         || state.startsWith(SERVER_STOPS)
-                        || EMBEDDED.contains(state);
+                        || EMBEDDED.contains(state)
+                        || (EMBEDDED_IO.equals(state) && isOfTransport(e.getCause()));
         return broken ? new ConnectionBroken(e) : null;
+    }
+
+    /** Whether it was the other end that fell silent while rows were coming, and no file. */
+    private static boolean isOfTransport(@Nullable Throwable cause) {
+        return cause instanceof EOFException || cause instanceof SocketException;
     }
 
     /** Has every statement say so itself. */

@@ -30,6 +30,7 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.awaitility.Awaitility;
+import org.jooq.Cursor;
 import org.jooq.DSLContext;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -37,6 +38,7 @@ import org.junit.jupiter.api.Test;
 /** Several shells share the embedded store of one home, and nobody else reaches it. */
 class SharedHomeTest {
     private static final int PATIENCE_MILLIS = 2_000;
+    private static final int MANY_ROWS = 300_000;
 
     /** 127.0.0.1 as Linux writes it, also within an IPv6 address. */
     private static final String LOOPBACK = "0100007F";
@@ -98,6 +100,39 @@ class SharedHomeTest {
                 assertThat(sites).isEqualTo(1);
             }
         }
+    }
+
+    @Test
+    void rows_that_were_still_coming_when_the_serving_shell_died_are_read_again() throws Exception {
+        try (VictimProcess victim = VictimProcess.start(address).go()) {
+            assertThat(victim.next()).isNotNull();
+            try (Store store = TestStores.open(address)) {
+                assertThatThrownBy(() -> store.read(sql -> rowsAround(sql, victim)))
+                        .isInstanceOf(ConnectionBroken.class);
+            }
+        }
+        try (VictimProcess victim = VictimProcess.start(address).go()) {
+            assertThat(victim.next()).isNotNull();
+            try (Store store = TestStores.open(address)) {
+                int rows = store.again(() -> store.read(sql -> rowsAround(sql, victim)));
+                assertThat(rows).isEqualTo(MANY_ROWS);
+            }
+        }
+    }
+
+    /** Reads on after the death of the shell that serves the store, if it still lived. */
+    private static int rowsAround(DSLContext sql, VictimProcess victim) {
+        int rows = 0;
+        try (Cursor<?> cursor =
+                sql.resultQuery("select 1 from system_range(1, " + MANY_ROWS + ")").fetchLazy()) {
+            for (boolean more = cursor.hasNext(); more; more = cursor.hasNext()) {
+                cursor.fetchNext();
+                if (rows++ == 0) {
+                    victim.close();
+                }
+            }
+        }
+        return rows;
     }
 
     private static int sites(Store store) {

@@ -1,11 +1,14 @@
 package counterbench.durability;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import counterbench.db.StoreAddress;
 import counterbench.db.TestStores;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,8 +20,12 @@ final class VictimProcess implements AutoCloseable {
     private final Process process;
     private final BufferedReader out;
 
-    private VictimProcess(Process process) {
+    /** What it says on its error output. */
+    private final Path errors;
+
+    private VictimProcess(Process process, Path errors) {
         this.process = process;
+        this.errors = errors;
         this.out =
                 new BufferedReader(
                         new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8));
@@ -63,8 +70,10 @@ final class VictimProcess implements AutoCloseable {
                                         : "unused",
                                 address.file().isPresent() ? "" : address.url()));
         line.addAll(Arrays.asList(more));
+        Path errors = Files.createTempFile("victim", ".err");
+        errors.toFile().deleteOnExit();
         return new VictimProcess(
-                new ProcessBuilder(line).redirectError(ProcessBuilder.Redirect.INHERIT).start());
+                new ProcessBuilder(line).redirectError(errors.toFile()).start(), errors);
     }
 
     VictimProcess go() throws IOException {
@@ -81,7 +90,10 @@ final class VictimProcess implements AutoCloseable {
     /** All that it says before it says that it is done. */
     List<String> untilDone() throws IOException {
         List<String> said = new ArrayList<>();
-        for (String line = next(); line != null && !line.equals("done"); line = next()) {
+        for (String line = next(); !"done".equals(line); line = next()) {
+            assertThat(line)
+                    .as("ended after %d lines: %s", said.size(), Files.readString(errors))
+                    .isNotNull();
             said.add(line);
         }
         return said;

@@ -58,7 +58,8 @@ public final class JooqJournal {
             } catch (DataAccessException | StoreUnusable e) {
                 // The connection may have broken after the commit: the entry's own identifier
                 // tells.
-                Optional<Entry> written = store.read(sql -> EntryReader.byId(sql, draft.id()));
+                Optional<Entry> written =
+                        store.again(() -> store.read(sql -> EntryReader.byId(sql, draft.id())));
                 if (written.isPresent()) {
                     return written.get();
                 }
