@@ -5,6 +5,7 @@ import java.io.EOFException;
 import java.net.SocketException;
 import java.sql.SQLException;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.jooq.ExecuteContext;
 import org.jooq.ExecuteListener;
 import org.jspecify.annotations.Nullable;
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ConnectionBroken extends StoreUnusable {
     private static final long serialVersionUID = 1L;
+    private static final int TRIES = 5;
 
     /** SQL's class of states for connections. */
     private static final String CONNECTION_EXCEPTION = "08";
@@ -55,6 +57,19 @@ public final class ConnectionBroken extends StoreUnusable {
     /** Whether it was the other end that fell silent while rows were coming, and no file. */
     private static boolean isOfTransport(@Nullable Throwable cause) {
         return cause instanceof EOFException || cause instanceof SocketException;
+    }
+
+    /** Reads until the connection holds; shells that serve the store may end one after another. */
+    static <T> T triedAgain(Supplier<T> reading) {
+        for (int tries = 1; ; tries++) {
+            try {
+                return reading.get();
+            } catch (ConnectionBroken e) {
+                if (tries == TRIES) {
+                    throw e;
+                }
+            }
+        }
     }
 
     /** Has every statement say so itself. */

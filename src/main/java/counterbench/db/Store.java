@@ -27,7 +27,6 @@ import org.jspecify.annotations.Nullable;
 public final class Store implements AutoCloseable {
     private static final int TRIES_TO_OPEN = 50;
     private static final int BETWEEN_TRIES_MILLIS = 200;
-    private static final int TRIES_TO_READ = 5;
 
     /** One for each cursor of a component's rows, and one to look things up with. */
     private static final int IDLE_READERS = 12;
@@ -242,20 +241,9 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /**
-     * Reads anew if the connection breaks meanwhile, where a failure would hide what was done.
-     * Shells that serve the embedded store may end one after another.
-     */
+    /** Reads anew if the connection breaks meanwhile, where a failure would hide what was done. */
     public <T> T again(Supplier<T> reading) {
-        for (int tries = 1; ; tries++) {
-            try {
-                return reading.get();
-            } catch (ConnectionBroken e) {
-                if (tries == TRIES_TO_READ) {
-                    throw e;
-                }
-            }
-        }
+        return ConnectionBroken.triedAgain(reading);
     }
 
     /** Runs one transaction. It is on the disk when this returns, and undone if the work throws. */
