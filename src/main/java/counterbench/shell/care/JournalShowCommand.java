@@ -3,7 +3,6 @@ package counterbench.shell.care;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.journal.store.JournalBook;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.BaseCommand;
@@ -97,26 +96,10 @@ public final class JournalShowCommand extends BaseCommand {
     }
 
     private static void facts(Invocation in, Site site, JournalBook book, long number) {
-        JournalBook.Listed listed =
-                book.find(site, number)
-                        .orElseThrow(
-                                () ->
-                                        new Refused(
-                                                "entry \"" + number + "\"",
-                                                "site " + site.site() + " has no such entry",
-                                                "journal show lists the newest"));
+        JournalBook.Listed listed = EntryTold.find(book, site, number);
         Entry entry = listed.entry();
         in.tell(
-                "entry "
-                        + number
-                        + " of site "
-                        + site.site()
-                        + ", "
-                        + FactText.local(site, entry.recordedAt())
-                        + ", "
-                        + entry.person()
-                        + ": "
-                        + entry.source()
+                EntryTold.words(site, entry)
                         + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
         in.tell("hash " + entry.hash());
         String longest = number + "." + entry.factCount();
@@ -129,6 +112,7 @@ public final class JournalShowCommand extends BaseCommand {
                         Column.text("state"))) {
             book.facts(
                     entry,
+                    JournalBook.Range.ALL,
                     line ->
                             rows.add(
                                     line.address(),

@@ -59,14 +59,47 @@ class CareCommandsTest {
     void an_entry_is_reversed_with_a_reason_and_says_so(TestStores kind) {
         try (TypedProgram program = signedIn(kind)) {
             assertThat(program.type("reverse 2.1").status()).isEqualTo(Status.USAGE);
-            assertThat(program.done("reverse 2.1 --reason \"never came\""))
+            TypedProgram.Output reversal = program.type("reverse 2.1 --reason \"never came\"");
+            assertThat(reversal.out())
                     .isEqualToIgnoringNewLines("2.1 is reversed: entry 3 of site NORTH");
+            assertThat(reversal.messages()).hasSize(2);
+            assertThat(reversal.messages().get(0))
+                    .startsWith("entry 2 of site NORTH, ")
+                    .endsWith(", Ada: person add Ben --role parts");
+            assertThat(reversal.messages().get(1))
+                    .isEqualTo("taken back: 2.1 people: name Ben, roles parts");
             assertThat(program.done("journal show 2 --format csv")).contains("reversed by 3");
             assertThat(program.done("journal show --format csv"))
                     .contains("reverses 2")
                     .contains("1 of its facts reversed");
             assertThat(program.done("person list --format csv")).doesNotContain("Ben");
             assertThat(program.done("journal verify --format csv")).contains("NORTH,holds,3,6,");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_reversal_of_many_facts_says_how_many_of_which_kinds_are_left_to_it(TestStores kind)
+            throws IOException {
+        Path parts = folder.resolve("parts.csv");
+        Files.writeString(parts, "part,name,unit\nA-1,Ring,each\nA-2,Bolt,each\nA-3,Paste,mL\n");
+        Path orders = folder.resolve("orders.csv");
+        Files.writeString(
+                orders,
+                "order,part,quantity,ordered_on\nO-1,A-1,4,2026-01-05\nO-2,A-2,1,2026-01-05\n"
+                        + "O-3,A-1,2,2026-01-06\nO-4,A-2,2,2026-01-07\n");
+        try (TypedProgram program = signedIn(kind)) {
+            program.done("import '" + folder + "'");
+            assertThat(program.type("reverse 3.7 --reason \"written twice\"").messages().get(1))
+                    .isEqualTo(
+                            "taken back: 3.7 orders: order O-4, part A-2, quantity 2, ordered_on"
+                                    + " 2026-01-07");
+            List<String> rest = program.type("reverse 3 --reason \"of another yard\"").messages();
+            assertThat(rest.get(0)).endsWith(", Ada: import " + folder);
+            assertThat(rest.get(1))
+                    .isEqualTo(
+                            "taken back: 6 of its 7 facts (3 parts, 3 orders); journal show 3"
+                                    + " lists them");
         }
     }
 
