@@ -3,6 +3,7 @@ package counterbench.shell.care;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.journal.store.JournalBook;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.BaseCommand;
@@ -15,6 +16,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import counterbench.shell.print.Column;
+import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
 import java.util.List;
 import java.util.function.Supplier;
@@ -27,19 +29,32 @@ public final class JournalShowCommand extends BaseCommand {
     private static final Option<Long> LAST =
             Option.of("last", "COUNT", Readings.WHOLE_NUMBER, "how many entries, 20 unless said");
 
+    private static final Option<Long> FROM =
+            Option.of("from", "LINE", Readings.WHOLE_NUMBER, "the first fact to show; 1 unless said");
+    private static final Option<Boolean> ALL =
+            Option.flag("all", "all facts of the entry, however many");
+
+    /** How many facts of one entry a table shows at once. */
+    private static final int PAGE = 100;
+
     private final Supplier<Store> store;
     private final SiteChoice sites;
 
     public JournalShowCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("journal show", Group.FILES_AND_CARE, "Show the newest entries, or one")
-                        .takes(ENTRY, LAST, Options.SITE)
+                        .takes(ENTRY, LAST, FROM, ALL, Options.SITE)
                         .printsRows()
                         .example("journal show")
                         .example("journal show 12")
+                        .example("journal show 12 --from 101")
                         .note(
                                 "Entries stand newest first, at the site's local time. A fact is"
-                                        + " known by its entry and line, such as 12.3."));
+                                        + " known by its entry and line, such as 12.3.\nA table"
+                                        + " shows "
+                                        + PAGE
+                                        + " facts of an entry at once, json and csv all of"
+                                        + " them."));
         this.store = store;
         this.sites = sites;
     }
@@ -49,7 +64,12 @@ public final class JournalShowCommand extends BaseCommand {
         Site site = sites.of(in);
         JournalBook book = new JournalBook(store.get());
         if (in.has(ENTRY)) {
+            if (in.has(LAST)) {
+                throw in.wrong("--last is for the list of entries; leave it or the entry out");
+            }
             facts(in, site, book, in.get(ENTRY));
+        } else if (in.has(FROM) || in.has(ALL)) {
+            throw in.wrong("--from and --all are for the facts of one entry; say which");
         } else {
             long last = in.find(LAST).orElse(20L);
             if (last < 1) {
@@ -102,6 +122,7 @@ public final class JournalShowCommand extends BaseCommand {
                 EntryTold.words(site, entry)
                         + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
         in.tell("hash " + entry.hash());
+        JournalBook.Range range = range(in, entry);
         String longest = number + "." + entry.factCount();
         try (Rows rows =
                 in.rows(
@@ -112,7 +133,7 @@ public final class JournalShowCommand extends BaseCommand {
                         Column.text("state"))) {
             book.facts(
                     entry,
-                    JournalBook.Range.ALL,
+                    range,
                     line ->
                             rows.add(
                                     line.address(),
@@ -121,5 +142,29 @@ public final class JournalShowCommand extends BaseCommand {
                                     line.booked(),
                                     line.reversedBy().map(by -> "reversed by " + by).orElse("")));
         }
+        if (range.last() < entry.factCount()) {
+            in.tell(
+                    "facts %d to %d of %d; for the next: journal show %d --from %d, for all: --all"
+                            .formatted(
+                                    range.first(),
+                                    range.last(),
+                                    entry.factCount(),
+                                    number,
+                                    range.last() + 1));
+        }
+    }
+
+    /** Those asked for; programs, whose rows nobody has to look through, get all from there on. */
+    private static JournalBook.Range range(Invocation in, Entry entry) {
+        long first = in.find(FROM).orElse(1L);
+        if (first < 1 || first > entry.factCount()) {
+            throw new Refused(
+                    "--from \"" + first + "\"",
+                    "entry " + entry.number() + " has facts 1 to " + entry.factCount(),
+                    "say one of these");
+        }
+        boolean isWhole = in.has(ALL) || in.format() != Format.TABLE;
+        return new JournalBook.Range(
+                (int) first, isWhole ? Integer.MAX_VALUE : (int) first + PAGE - 1);
     }
 }

@@ -105,6 +105,37 @@ class CareCommandsTest {
 
     @ParameterizedTest
     @MethodSource(BOTH)
+    void a_long_entry_is_shown_page_by_page_and_whole_where_asked(TestStores kind)
+            throws IOException {
+        StringBuilder parts = new StringBuilder("part,name,unit\n");
+        for (int i = 1; i <= 250; i++) {
+            parts.append("A-").append(i).append(",Ring,each\n");
+        }
+        Files.writeString(folder.resolve("parts.csv"), parts);
+        try (TypedProgram program = signedIn(kind)) {
+            program.done("import '" + folder + "'");
+            TypedProgram.Output page = program.type("journal show 3");
+            assertThat(page.out()).contains("3.1 ", "3.100 ").doesNotContain("3.101");
+            assertThat(page.messages().get(2))
+                    .isEqualTo(
+                            "facts 1 to 100 of 250; for the next: journal show 3 --from 101, for"
+                                    + " all: --all");
+            TypedProgram.Output end = program.type("journal show 3 --from 151");
+            assertThat(end.out()).contains("3.151 ", "3.250 ").doesNotContain("3.150 ");
+            assertThat(end.messages()).hasSize(2);
+            assertThat(program.done("journal show 3 --all").lines()).hasSize(252);
+            assertThat(program.done("journal show 3 --format csv").lines()).hasSize(251);
+            assertThat(program.done("journal show 3 --from 201 --format csv").lines()).hasSize(51);
+            assertThat(program.type("journal show 3 --from 251").messages().get(2))
+                    .isEqualTo("--from \"251\": entry 3 has facts 1 to 250; say one of these");
+            assertThat(program.type("journal show 3 --from 0").status()).isEqualTo(Status.REFUSED);
+            assertThat(program.type("journal show --from 3").status()).isEqualTo(Status.USAGE);
+            assertThat(program.type("journal show 3 --last 5").status()).isEqualTo(Status.USAGE);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
     void a_backup_is_restored_into_another_home(TestStores kind) {
         Path file = folder.resolve("store.zip");
         try (TypedProgram program = signedIn(kind)) {
