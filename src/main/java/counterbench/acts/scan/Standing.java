@@ -17,6 +17,7 @@ public final class Standing {
     private static final String MAKER =
             "The maker's own procedure, local codes and licensed practice come first.";
     private static final String CUT = "…";
+    private static final String OVERDUE = " (overdue)";
     private static final int LEAST_WORDS = 12;
 
     private final Bench bench;
@@ -51,6 +52,13 @@ public final class Standing {
      */
     public String next() {
         return bench.current().map(step -> step.step().id() + fastener(step)).orElse("");
+    }
+
+    /** Why the step that is next should not be read with the instrument that the line names. */
+    public Optional<String> warning() {
+        return bench.current()
+                .flatMap(step -> bench.instrumentFor(step.step()))
+                .flatMap(bench::warning);
     }
 
     private String ended() {
@@ -93,7 +101,13 @@ public final class Standing {
         if (step.riseFrom() != null) {
             parts.add("above step " + step.riseFrom());
         }
-        bench.instrumentFor(step).ifPresent(i -> parts.add("with " + i.instrument()));
+        bench.instrumentFor(step)
+                .ifPresent(
+                        i ->
+                                parts.add(
+                                        "with "
+                                                + i.instrument()
+                                                + (bench.isInCalibration(i) ? "" : OVERDUE)));
         String values = parts.isEmpty() ? "" : ": " + String.join(" ", parts);
         return step.id() + fastener(progress) + values;
     }
@@ -158,6 +172,7 @@ public final class Standing {
                 .flatMap(core -> bench.situation().findCore(core.core()).stream())
                 .map((CoreCase core) -> Cores.state(bench.situation().site(), core))
                 .forEach(lines::add);
+        warning().ifPresent(lines::add);
         Turn.missing(bench).forEach(line -> lines.add("open: " + line));
         return lines;
     }
