@@ -7,6 +7,7 @@ import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepKind;
 import counterbench.campaign.StepText;
+import counterbench.shared.Minutes;
 import counterbench.shared.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -95,7 +96,7 @@ public final class Standing {
         Step step = progress.step();
         List<String> parts = new ArrayList<>();
         if (step.kind() == StepKind.WAIT && step.minutes() != null) {
-            parts.add("at least " + step.minutes().stripTrailingZeros().toPlainString() + " min");
+            parts.add("at least " + Minutes.text(step.minutes()));
         }
         limits(step).ifPresent(parts::add);
         if (step.riseFrom() != null) {

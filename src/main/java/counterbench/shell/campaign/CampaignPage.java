@@ -8,6 +8,7 @@ import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepText;
+import counterbench.shared.Minutes;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,8 +100,8 @@ final class CampaignPage {
         heading("Core " + core.part() + ", " + core.quantity() + " a job" + when(core.when()));
         lines.add(
                 "  drain at least "
-                        + plain(core.drainMinutes())
-                        + " minutes, then "
+                        + Minutes.text(core.drainMinutes())
+                        + ", then "
                         + core.plugs()
                         + " plugs");
         if (core.packaging() != null) {
