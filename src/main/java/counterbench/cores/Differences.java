@@ -22,7 +22,8 @@ public final class Differences {
     public record Candidate(String core, String why) {}
 
     /**
-     * All differences of a shipment; none before the return centre says anything of it or its cores.
+     * All differences of a shipment; none before the return centre says anything of it or its
+     * cores.
      *
      * @param elsewhere rows that name its cores under shipments that those were never on
      */
@@ -49,7 +50,9 @@ public final class Differences {
         return found.stream().distinct().toList();
     }
 
-    /** It counts for the core all the same; the row is taken back and said anew of the right one. */
+    /**
+     * It counts for the core all the same; the row is taken back and said anew of the right one.
+     */
     private static Difference elsewhere(Acknowledgement row, ShipmentFacts facts) {
         String reason = row.reason();
         String anew =

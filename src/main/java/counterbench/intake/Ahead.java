@@ -15,7 +15,9 @@ import org.jspecify.annotations.Nullable;
  * stand, since clocks differ; mostly a year or a month was written wrongly.
  */
 public final class Ahead {
-    /** Days on which something was done; other days, such as one on which a lot expires, may come. */
+    /**
+     * Days on which something was done; other days, such as one on which a lot expires, may come.
+     */
     private static final Set<String> DAYS =
             Set.of(
                     "ordered_on",

@@ -61,7 +61,8 @@ public final class JobCompleteCommand extends ActCommand {
     protected List<String> hints(RecordAct.Recorded recorded) {
         boolean lacking =
                 recorded.raised().stream().anyMatch(f -> f.rule().severity() == Severity.STOP);
-        boolean unfinished = !Outcome.COMPLETED.word().equals(recorded.facts().get(0).text("outcome"));
+        boolean unfinished =
+                !Outcome.COMPLETED.word().equals(recorded.facts().get(0).text("outcome"));
         return lacking || unfinished
                 ? List.of(
                         (unfinished

@@ -52,7 +52,13 @@ final class CampaignPage {
     }
 
     private void kit(KitTerms kit) {
-        heading("Kit " + kit.part() + ", " + kit.quantity() + " a job" + TermsText.when(kit.when()));
+        heading(
+                "Kit "
+                        + kit.part()
+                        + ", "
+                        + kit.quantity()
+                        + " a job"
+                        + TermsText.when(kit.when()));
         kit.contents().forEach(line -> lines.add("  " + TermsText.of(line)));
     }
 
@@ -71,7 +77,13 @@ final class CampaignPage {
     }
 
     private void core(CoreTerms core) {
-        heading("Core " + core.part() + ", " + core.quantity() + " a job" + TermsText.when(core.when()));
+        heading(
+                "Core "
+                        + core.part()
+                        + ", "
+                        + core.quantity()
+                        + " a job"
+                        + TermsText.when(core.when()));
         TermsText.of(core).forEach(term -> lines.add("  " + term));
     }
 

@@ -30,7 +30,8 @@ public final class JournalShowCommand extends BaseCommand {
             Option.of("last", "COUNT", Readings.WHOLE_NUMBER, "how many entries, 20 unless said");
 
     private static final Option<Long> FROM =
-            Option.of("from", "LINE", Readings.WHOLE_NUMBER, "the first fact to show; 1 unless said");
+            Option.of(
+                    "from", "LINE", Readings.WHOLE_NUMBER, "the first fact to show; 1 unless said");
     private static final Option<Boolean> ALL =
             Option.flag("all", "all facts of the entry, however many");
 

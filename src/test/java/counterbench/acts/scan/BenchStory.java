@@ -237,11 +237,7 @@ final class BenchStory {
     private static Instrument instrument(String name, String unit, String due) {
         Calibration valid =
                 new Calibration(
-                        LocalDate.parse("2026-01-05"),
-                        LocalDate.parse(due),
-                        null,
-                        null,
-                        null);
+                        LocalDate.parse("2026-01-05"), LocalDate.parse(due), null, null, null);
         return new Instrument(name, "instrument", unit, null, List.of(valid));
     }
 

@@ -54,8 +54,7 @@ class BenchLoopTest {
         try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
             FakeShell otis = BenchOfNorth.otis(larkmere).onScreen(120);
             Instant dayAfter = Instant.parse("2026-09-16T14:00:00Z");
-            String screen =
-                    otis.at(dayAfter).line("bench N-169", "TW-1", "47", "quit").out();
+            String screen = otis.at(dayAfter).line("bench N-169", "TW-1", "47", "quit").out();
             assertThat(screen)
                     .contains(
                             "read with TW-1, in N·m",

@@ -145,8 +145,7 @@ class ShipmentCommandsTest {
             told(hal, OPEN);
             told(hal, "shipment add SH-N14 NC-0072");
             assertThat(told(hal, "shipment add SH-N14 NC-0072 NC-0001"))
-                    .startsWith(
-                            "core NC-0001 on shipment SH-N14\ncore NC-0072 is on it already\n");
+                    .startsWith("core NC-0001 on shipment SH-N14\ncore NC-0072 is on it already\n");
             assertThat(hal.line("shipment add SH-N14 NC-0072 NC-0001").err())
                     .isEqualTo(
                             "shipment add SH-N14: cores NC-0072, NC-0001 are on it already; nothing"
