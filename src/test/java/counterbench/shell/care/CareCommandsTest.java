@@ -86,8 +86,13 @@ class CareCommandsTest {
         Path orders = folder.resolve("orders.csv");
         Files.writeString(
                 orders,
-                "order,part,quantity,ordered_on\nO-1,A-1,4,2026-01-05\nO-2,A-2,1,2026-01-05\n"
-                        + "O-3,A-1,2,2026-01-06\nO-4,A-2,2,2026-01-07\n");
+                """
+                order,part,quantity,ordered_on
+                O-1,A-1,4,2026-01-05
+                O-2,A-2,1,2026-01-05
+                O-3,A-1,2,2026-01-06
+                O-4,A-2,2,2026-01-07
+                """);
         try (TypedProgram program = signedIn(kind)) {
             program.done("import '" + folder + "'");
             assertThat(program.type("reverse 3.7 --reason \"written twice\"").messages().get(1))
