@@ -50,7 +50,7 @@ final class ReversalTold {
                 + " "
                 + line.row().kind().word()
                 + ": "
-                + FactText.said(site, line.row());
+                + FactText.said(site, line.row()).replace('\n', ' ');
     }
 
     private static String words(ReversedFacts facts, Entry reversed) {

@@ -108,6 +108,21 @@ class CareCommandsTest {
         }
     }
 
+    @Test
+    void a_reversal_tells_a_document_in_one_line() {
+        try (TypedProgram program = signedIn(TestStores.H2)) {
+            program.done("campaign load demo-data/packs/HB-0429-A.yaml");
+            assertThat(program.type("reverse 3 --reason \"not in force\"").messages())
+                    .hasSize(2)
+                    .last()
+                    .asString()
+                    .startsWith("taken back: 3.1 packs: campaign HB-0429, revision A, file ")
+                    .endsWith(" characters)");
+            assertThat(program.type("reverse 3.2 --reason x").messages().get(0))
+                    .contains("the entry has 1 fact; ");
+        }
+    }
+
     @ParameterizedTest
     @MethodSource(BOTH)
     void a_long_entry_is_shown_page_by_page_and_whole_where_asked(TestStores kind)
