@@ -1,6 +1,7 @@
 package counterbench.acts;
 
 import counterbench.claims.draft.Rate;
+import counterbench.cores.Acknowledgement;
 import counterbench.review.Settlements;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -30,6 +31,9 @@ public interface Directory {
 
     /** What was written down of a shipment; empty where there is none of that name. */
     Optional<Shipment> shipment(String shipment);
+
+    /** What the return centre said of a shipment so far, row by row. */
+    List<Acknowledgement> acknowledgements(String shipment);
 
     /** Every claim. */
     Collection<String> claims();

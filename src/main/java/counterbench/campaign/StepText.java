@@ -1,5 +1,6 @@
 package counterbench.campaign;
 
+import counterbench.shared.Minutes;
 import counterbench.shared.units.Stated;
 import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
@@ -51,7 +52,7 @@ public final class StepText {
             parts.add("measured from step " + step.riseFrom());
         }
         if (step.minutes() != null) {
-            parts.add("at least " + step.minutes().toPlainString() + " minutes");
+            parts.add("at least " + Minutes.text(step.minutes()));
         }
         if (step.also() != null) {
             parts.add("which the pack also states as " + step.also());

@@ -169,6 +169,14 @@ public record CoreHistory(
         return of(Kind.SHIPPED).map(CoreEvent::at).findFirst();
     }
 
+    /** Rows that name its tag under a shipment that it was never on. */
+    public List<Acknowledgement> acknowledgedElsewhere() {
+        return acknowledgements.stream()
+                .filter(row -> core.equals(row.core()))
+                .filter(row -> events.stream().noneMatch(e -> row.shipment().equals(e.shipment())))
+                .toList();
+    }
+
     /** All that the return centre said of it, by time, then by row. */
     public List<Answer> answers() {
         return Stream.concat(

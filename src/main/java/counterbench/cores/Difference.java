@@ -17,6 +17,8 @@ public record Difference(Kind kind, @Nullable String theirs, @Nullable String ou
         NOT_ON_OURS,
         /** They name a core of the shipment with another serial. */
         OTHER_SERIAL,
+        /** A core of the shipment that they name under one that it was never on. */
+        ELSEWHERE,
         /** A core of the shipment that they do not name, though they named others. */
         NOT_ON_THEIRS
     }
@@ -34,6 +36,7 @@ public record Difference(Kind kind, @Nullable String theirs, @Nullable String ou
                             + theirs
                             + (ours == null ? "; " + why : "; is it " + ours + "? (" + why + ")");
             case OTHER_SERIAL -> "core " + ours + " bears another serial with them: " + why;
+            case ELSEWHERE -> "core " + ours + " is named under " + theirs + ": " + why;
             case NOT_ON_THEIRS -> "on our sheet and not on theirs: core " + ours + why;
         };
     }

@@ -21,14 +21,23 @@ public final class Differences {
     /** A core of ours that a name of theirs may mean. */
     public record Candidate(String core, String why) {}
 
-    /** All differences of a shipment; none before the return centre says anything of it. */
-    public static List<Difference> of(ShipmentFacts facts) {
+    /**
+     * All differences of a shipment; none before the return centre says anything of it or its
+     * cores.
+     *
+     * @param elsewhere rows that name its cores under shipments that those were never on
+     */
+    public static List<Difference> of(ShipmentFacts facts, List<Acknowledgement> elsewhere) {
+        List<Difference> found = new ArrayList<>();
+        elsewhere.forEach(row -> found.add(elsewhere(row, facts)));
         if (facts.acknowledgements().isEmpty()) {
-            return List.of();
+            return List.copyOf(found);
         }
         List<CoreHistory> unnamed =
-                facts.cores().stream().filter(core -> !isNamed(core, facts)).toList();
-        List<Difference> found = new ArrayList<>();
+                facts.cores().stream()
+                        .filter(core -> !isNamed(core, facts))
+                        .filter(core -> elsewhere.stream().noneMatch(row -> names(row, core)))
+                        .toList();
         for (Acknowledgement row : facts.acknowledgements()) {
             stray(row, facts, found);
             otherSerial(row, facts, found);
@@ -39,6 +48,31 @@ public final class Differences {
                                 new Difference(
                                         Kind.NOT_ON_THEIRS, null, core.core(), serialOf(core))));
         return found.stream().distinct().toList();
+    }
+
+    /**
+     * It counts for the core all the same; the row is taken back and said anew of the right one.
+     */
+    private static Difference elsewhere(Acknowledgement row, ShipmentFacts facts) {
+        String reason = row.reason();
+        String anew =
+                "acknowledge %s %s %s --at \"%s\"%s"
+                        .formatted(
+                                facts.shipment(),
+                                row.event().word(),
+                                row.core(),
+                                facts.site().wallTime(row.at()),
+                                reason == null ? "" : " --reason \"" + reason + "\"");
+        return new Difference(
+                Kind.ELSEWHERE,
+                "shipment " + row.shipment() + ", which it was never on",
+                row.core(),
+                "%s on %s, which counts for it; to put it right: reverse %s --reason TEXT, then %s"
+                        .formatted(
+                                row.event().word(),
+                                facts.site().dayOf(row.at()),
+                                row.address(),
+                                anew));
     }
 
     private static String serialOf(CoreHistory core) {

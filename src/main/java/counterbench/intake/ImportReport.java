@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What an import did.
@@ -17,13 +18,15 @@ import java.util.Map;
  * @param problems why rows were refused; if there are any, nothing was recorded
  * @param entries the entries that were recorded, one a site; none if nothing was new
  * @param late rows of sealed months, which are booked in the first open one
+ * @param ahead rows that were new and tell of a time that has not come yet
  */
 public record ImportReport(
         List<Sheet> sheets,
         Map<FactKind, Counts> counts,
         List<RowProblem> problems,
         List<Entry> entries,
-        int late) {
+        int late,
+        Optional<Ahead.Found> ahead) {
     public ImportReport {
         sheets = List.copyOf(sheets);
         counts = Collections.unmodifiableMap(new EnumMap<>(counts));

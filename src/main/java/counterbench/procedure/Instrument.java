@@ -27,4 +27,9 @@ public record Instrument(
                 .filter(c -> !c.calibratedOn().isAfter(day))
                 .max(Comparator.comparing(Calibration::calibratedOn));
     }
+
+    /** Whether it is in calibration on a day; on the day on which that falls due it still is. */
+    public boolean isInCalibration(LocalDate day) {
+        return calibrationOn(day).filter(c -> !c.dueOn().isBefore(day)).isPresent();
+    }
 }

@@ -1,5 +1,6 @@
 package counterbench.sheets;
 
+import java.util.Comparator;
 import java.util.Objects;
 
 /**
@@ -8,6 +9,12 @@ import java.util.Objects;
  * @param row the row's number as spreadsheets count it: the first row of the sheet is 1
  */
 public record RowPosition(Sheet sheet, int row) {
+    /** As rows stand in their files, file by file. */
+    public static final Comparator<RowPosition> IN_FILES =
+            Comparator.comparing((RowPosition at) -> at.sheet().file())
+                    .thenComparing(at -> at.sheet().name())
+                    .thenComparing(RowPosition::row);
+
     public RowPosition {
         Objects.requireNonNull(sheet, "sheet");
     }

@@ -35,7 +35,9 @@ class DifferencesTest {
     }
 
     private List<String> found(CoreHistory... on) {
-        return Differences.of(new ShipmentFacts(CoreStory.SITE, "S-1", List.of(on), rows)).stream()
+        return Differences.of(
+                        new ShipmentFacts(CoreStory.SITE, "S-1", List.of(on), rows), List.of())
+                .stream()
                 .map(Difference::words)
                 .toList();
     }

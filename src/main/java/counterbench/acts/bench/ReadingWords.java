@@ -3,6 +3,7 @@ package counterbench.acts.bench;
 import counterbench.campaign.Step;
 import counterbench.facts.FactRow;
 import counterbench.procedure.Mark;
+import counterbench.shared.Minutes;
 import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
 import java.math.BigDecimal;
@@ -47,7 +48,8 @@ final class ReadingWords {
             String own = Objects.requireNonNullElse(step.unit(), "");
             add(value, Objects.requireNonNullElse(said, own));
         } else if (minutes != null) {
-            add(minutes, "min");
+            endUnit();
+            words.add(Minutes.read(minutes));
         }
     }
 

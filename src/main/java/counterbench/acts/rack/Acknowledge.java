@@ -7,6 +7,7 @@ import counterbench.acts.Named;
 import counterbench.acts.ShipmentState;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
+import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreHistory;
 import counterbench.cores.Differences;
@@ -16,9 +17,12 @@ import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -75,7 +79,46 @@ public record Acknowledge(
             cores.forEach(tag -> rows.add(ofUnit(sent, tag, null)));
             serials.forEach(serial -> rows.add(ofUnit(sent, null, serial)));
         }
+        List<Acknowledgement> said = situation.directory().acknowledgements(shipment);
+        rows.forEach(row -> refuseSaidAlready(row, said, situation.site()));
         return new Decision(rows, List.of());
+    }
+
+    /** What they said last of a name is not recorded once more. */
+    private void refuseSaidAlready(FactRow row, List<Acknowledgement> said, Site site) {
+        String tag = row.text("core");
+        String serial = row.text("serial");
+        said.stream()
+                .filter(other -> Objects.equals(other.core(), tag))
+                .filter(other -> Objects.equals(other.serial(), serial))
+                .max(
+                        Comparator.comparing(Acknowledgement::at)
+                                .thenComparing(Acknowledgement::address))
+                .filter(last -> last.event() == event)
+                .filter(last -> Objects.equals(last.reason(), reason))
+                .ifPresent(
+                        last -> {
+                            throw new Refused(
+                                    unit(tag, serial) + " of shipment " + shipment,
+                                    "that they "
+                                            + event.word()
+                                            + " it is recorded already, as said at "
+                                            + site.wallTime(last.at())
+                                            + " (fact "
+                                            + last.address()
+                                            + ")",
+                                    "nothing is left to do; if it is wrong, reverse "
+                                            + last.address()
+                                            + " --reason TEXT");
+                        });
+    }
+
+    private static String unit(@Nullable String tag, @Nullable String serial) {
+        return Stream.of(
+                        tag == null ? "" : "core \"" + tag + "\"",
+                        serial == null ? "" : "serial \"" + serial + "\"")
+                .filter(name -> !name.isEmpty())
+                .collect(Collectors.joining(", "));
     }
 
     private String asked() {

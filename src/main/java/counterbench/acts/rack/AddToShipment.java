@@ -35,22 +35,53 @@ public record AddToShipment(String shipment, List<String> tags, Stamp stamp) imp
 
     @Override
     public Decision decide(Situation situation) {
+        OnShipment.refuseAfterLeaving(situation.shipment(shipment), situation.site());
+        List<String> there = tags.stream().filter(tag -> isOnIt(tag, situation)).toList();
+        List<String> added = tags.stream().filter(tag -> !there.contains(tag)).toList();
+        if (added.isEmpty()) {
+            throw new Refused(
+                    "shipment add " + shipment,
+                    words(there) + " on it already",
+                    "nothing is left to do");
+        }
         List<FactRow> rows =
                 OnShipment.rows(
                         shipment,
-                        tags,
+                        added,
                         CoreEvent.Kind.ADDED,
                         stamp,
                         situation,
                         this::refuseWhereItIs);
         OneYard.mustHold(shipment, together(situation), situation.site(), stamp.at());
-        return new Decision(rows, remarks(situation));
+        List<String> remarks = new ArrayList<>();
+        if (!there.isEmpty()) {
+            remarks.add(words(there) + " on it already");
+        }
+        remarks.addAll(remarks(situation, added));
+        return new Decision(rows, remarks);
+    }
+
+    private boolean isOnIt(String tag, Situation situation) {
+        return situation
+                .core(tag)
+                .core()
+                .placement()
+                .filter(on -> on.shipment().equals(shipment))
+                .isPresent();
+    }
+
+    private static String words(List<String> tags) {
+        return (tags.size() == 1 ? "core " : "cores ")
+                + String.join(", ", tags)
+                + (tags.size() == 1 ? " is" : " are");
     }
 
     /** Those on it already and those that are added. */
     private List<CoreCase> together(Situation situation) {
         List<CoreCase> together = new ArrayList<>(situation.shipment(shipment).cores());
-        tags.forEach(tag -> together.add(situation.core(tag)));
+        tags.stream()
+                .filter(tag -> !isOnIt(tag, situation))
+                .forEach(tag -> together.add(situation.core(tag)));
         return together;
     }
 
@@ -59,31 +90,29 @@ public record AddToShipment(String shipment, List<String> tags, Stamp stamp) imp
         core.history()
                 .placement()
                 .map(Placement::shipment)
-                .filter(on -> on.equals(shipment) || !left)
+                .filter(on -> !left)
                 .ifPresent(
                         on -> {
                             throw new Refused(
                                     core.asked() + " onto shipment " + shipment,
-                                    "it is on " + (on.equals(shipment) ? "it already" : on),
-                                    on.equals(shipment)
-                                            ? "nothing is left to do"
-                                            : "take it off there first: shipment take-off "
-                                                    + on
-                                                    + " "
-                                                    + core.tag());
+                                    "it is on " + on,
+                                    "take it off there first: shipment take-off "
+                                            + on
+                                            + " "
+                                            + core.tag());
                         });
     }
 
-    private List<String> remarks(Situation situation) {
+    private List<String> remarks(Situation situation, List<String> added) {
         List<String> remarks = new ArrayList<>();
-        for (String tag : tags) {
+        for (String tag : added) {
             Handled core = Handled.of(tag, situation, stamp);
             if (core.history().lastPacked().isEmpty()) {
                 remarks.add(
                         "core " + tag + " is not packed yet: pack " + tag + " --packaging TEXT");
             }
         }
-        ShipGate.objections(situation, shipment, tags, stamp)
+        ShipGate.objections(situation, shipment, added, stamp)
                 .forEach(objection -> remarks.add("may not be shipped: " + objection.words()));
         return remarks;
     }

@@ -3,10 +3,10 @@ package counterbench.acts.rack;
 import counterbench.acts.CoreCase;
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreHistory;
-import counterbench.cores.Minutes;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
 import counterbench.review.FindingId;
+import counterbench.shared.Minutes;
 
 /** An open finding of severity stop that stands against the shipping of a core. */
 public record Objection(CoreCase core, Finding finding) {

@@ -11,6 +11,7 @@ import counterbench.procedure.Instrument;
 import counterbench.procedure.Mark;
 import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -59,6 +60,32 @@ public record Bench(Situation situation, String name, Mind mind, Stamp stamp) {
                                         .filter(wanted.get()::comparesWith)
                                         .isPresent())
                 .findFirst();
+    }
+
+    /** Whether an instrument is in calibration on the day of the scan. */
+    boolean isInCalibration(Instrument instrument) {
+        return instrument.isInCalibration(today());
+    }
+
+    /** Why nothing should be read with an instrument today; empty where it is in calibration. */
+    Optional<String> warning(Instrument instrument) {
+        if (isInCalibration(instrument)) {
+            return Optional.empty();
+        }
+        String because =
+                instrument
+                        .calibrationOn(today())
+                        .map(last -> " was due for calibration on " + last.dueOn())
+                        .orElse(" was not calibrated yet, as far as its sheets say");
+        return Optional.of(
+                "instrument "
+                        + instrument.instrument()
+                        + because
+                        + "; read with another one (with INSTRUMENT), or have it checked first");
+    }
+
+    private LocalDate today() {
+        return situation.site().dayOf(stamp.at());
     }
 
     private Stream<String> used() {

@@ -7,6 +7,7 @@ import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepKind;
 import counterbench.campaign.StepText;
+import counterbench.shared.Minutes;
 import counterbench.shared.units.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ public final class Standing {
     private static final String MAKER =
             "The maker's own procedure, local codes and licensed practice come first.";
     private static final String CUT = "…";
+    private static final String OVERDUE = " (overdue)";
     private static final int LEAST_WORDS = 12;
 
     private final Bench bench;
@@ -53,6 +55,13 @@ public final class Standing {
         return bench.current().map(step -> step.step().id() + fastener(step)).orElse("");
     }
 
+    /** Why the step that is next should not be read with the instrument that the line names. */
+    public Optional<String> warning() {
+        return bench.current()
+                .flatMap(step -> bench.instrumentFor(step.step()))
+                .flatMap(bench::warning);
+    }
+
     private String ended() {
         if (hasEnded()) {
             return "job " + bench.name() + " has ended; undo takes your own act back, quit leaves";
@@ -87,13 +96,19 @@ public final class Standing {
         Step step = progress.step();
         List<String> parts = new ArrayList<>();
         if (step.kind() == StepKind.WAIT && step.minutes() != null) {
-            parts.add("at least " + step.minutes().stripTrailingZeros().toPlainString() + " min");
+            parts.add("at least " + Minutes.text(step.minutes()));
         }
         limits(step).ifPresent(parts::add);
         if (step.riseFrom() != null) {
             parts.add("above step " + step.riseFrom());
         }
-        bench.instrumentFor(step).ifPresent(i -> parts.add("with " + i.instrument()));
+        bench.instrumentFor(step)
+                .ifPresent(
+                        i ->
+                                parts.add(
+                                        "with "
+                                                + i.instrument()
+                                                + (bench.isInCalibration(i) ? "" : OVERDUE)));
         String values = parts.isEmpty() ? "" : ": " + String.join(" ", parts);
         return step.id() + fastener(progress) + values;
     }
@@ -158,6 +173,7 @@ public final class Standing {
                 .flatMap(core -> bench.situation().findCore(core.core()).stream())
                 .map((CoreCase core) -> Cores.state(bench.situation().site(), core))
                 .forEach(lines::add);
+        warning().ifPresent(lines::add);
         Turn.missing(bench).forEach(line -> lines.add("open: " + line));
         return lines;
     }

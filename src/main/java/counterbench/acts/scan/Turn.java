@@ -7,12 +7,15 @@ import counterbench.acts.bench.CompleteJob;
 import counterbench.job.Outcome;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
+import counterbench.procedure.Instrument;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Quantity;
 import counterbench.shared.Refused;
 import counterbench.shared.Visible;
 import counterbench.stock.Source;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -158,9 +161,11 @@ public final class Turn {
                             .map(near -> "did you mean " + near + "?")
                             .orElse("import it with the sheets instruments and calibrations"));
         }
-        return Reply.tell(
-                bench.mind().withInstrument(name),
-                "read with " + name + ", in " + known.get(name).unit());
+        Instrument instrument = Objects.requireNonNull(known.get(name));
+        List<String> say = new ArrayList<>();
+        say.add("read with " + name + ", in " + instrument.unit());
+        bench.warning(instrument).ifPresent(say::add);
+        return new Reply(new Reply.Tell(), say, bench.mind().withInstrument(name));
     }
 
     private Reply job(String job) {

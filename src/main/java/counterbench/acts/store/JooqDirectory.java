@@ -13,6 +13,7 @@ import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
 import counterbench.acts.UnderWay;
 import counterbench.claims.draft.Rate;
+import counterbench.cores.Acknowledgement;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.AllPosted;
@@ -20,11 +21,13 @@ import counterbench.people.store.StaffBook;
 import counterbench.review.Settlements;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
+import counterbench.review.store.SiteScan;
 import counterbench.shared.Site;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jooq.Condition;
 
 /** The names in the store. One that was recorded and taken back is still a name to propose. */
@@ -101,6 +104,15 @@ final class JooqDirectory implements Directory {
                         KeyedRows.read(sql, new AllPosted(sql), FactKind.SHIPMENTS, named).stream()
                                 .map(found -> Shipment.of(found.row()))
                                 .findFirst());
+    }
+
+    @Override
+    public List<Acknowledgement> acknowledgements(String shipment) {
+        try (SiteScan scan = SiteScan.ofJobs(store, site, now, Set.of())) {
+            return scan.shipments(List.of(shipment)).stream()
+                    .flatMap(facts -> facts.acknowledgements().stream())
+                    .toList();
+        }
     }
 
     @Override

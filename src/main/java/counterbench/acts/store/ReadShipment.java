@@ -8,6 +8,7 @@ import counterbench.acts.ShipmentState;
 import counterbench.acts.rack.Ship;
 import counterbench.acts.rack.ShipmentPage;
 import counterbench.acts.rack.ShipmentPage.Opened;
+import counterbench.cores.Acknowledgement;
 import counterbench.cores.Difference;
 import counterbench.cores.Differences;
 import counterbench.db.Store;
@@ -53,8 +54,7 @@ public final class ReadShipment {
                 store.read(sql -> EntryReader.newest(sql, site.no(), 1)).stream()
                         .findFirst()
                         .orElse(null);
-        Named named = Named.NOTHING.withShipment(shipment);
-        ShipmentState state = new ReadSituation(store).run(site, now, named).shipment(shipment);
+        ShipmentState state = state(shipment, site, now);
         return new ShipmentPage(
                 site,
                 state,
@@ -65,15 +65,28 @@ public final class ReadShipment {
                         .orElse(null),
                 store.read(sql -> opened(sql, site, shipment)),
                 open(state, new FindingBook(store).now(site, now, progress)),
-                differences(shipment, site, now),
+                differences(state, site, now),
                 newest);
     }
 
     /** What the return centre's sheet and ours do not have alike. */
     public List<Difference> differences(String shipment, Site site, Instant now) {
+        return differences(state(shipment, site, now), site, now);
+    }
+
+    private ShipmentState state(String shipment, Site site, Instant now) {
+        Named named = Named.NOTHING.withShipment(shipment);
+        return new ReadSituation(store).run(site, now, named).shipment(shipment);
+    }
+
+    private List<Difference> differences(ShipmentState state, Site site, Instant now) {
+        List<Acknowledgement> elsewhere =
+                state.cores().stream()
+                        .flatMap(core -> core.core().acknowledgedElsewhere().stream())
+                        .toList();
         try (SiteScan scan = SiteScan.ofJobs(store, site, now, Set.of())) {
-            return scan.shipments(List.of(shipment)).stream()
-                    .flatMap(facts -> Differences.of(facts).stream())
+            return scan.shipments(List.of(state.name())).stream()
+                    .flatMap(facts -> Differences.of(facts, elsewhere).stream())
                     .toList();
         }
     }

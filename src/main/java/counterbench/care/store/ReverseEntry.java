@@ -121,7 +121,9 @@ public final class ReverseEntry {
             int line = request.line().orElse(0);
             if (line > entry.factCount() || (request.line().isPresent() && line < 1)) {
                 throw refused(
-                        "the entry has " + entry.factCount() + " facts",
+                        "the entry has "
+                                + entry.factCount()
+                                + (entry.factCount() == 1 ? " fact" : " facts"),
                         "journal show " + entry.number() + " lists them");
             }
             (line == 0 ? reversals.ofEntry(entry.number()) : reversals.ofLine(entry.number(), line))

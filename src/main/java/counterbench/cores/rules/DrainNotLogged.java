@@ -3,10 +3,10 @@ package counterbench.cores.rules;
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreFacts;
 import counterbench.cores.DrainPeriods;
-import counterbench.cores.Minutes;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
 import counterbench.judgement.Rule;
+import counterbench.shared.Minutes;
 
 /**
  * A core is packed, shipped or acknowledged and no ended drain period counts for it. Only cores

@@ -2,10 +2,10 @@ package counterbench.cores.rules;
 
 import counterbench.campaign.CoreTerms;
 import counterbench.cores.CoreFacts;
-import counterbench.cores.Minutes;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
 import counterbench.judgement.Rule;
+import counterbench.shared.Minutes;
 import java.math.BigDecimal;
 import java.time.Duration;
 
@@ -40,6 +40,6 @@ public final class DrainShort implements Judge<CoreFacts> {
                 facts.finding(
                         rule(),
                         "the longest drain period is " + was + ", " + wanted + " required",
-                        "required " + wanted + ", longest " + was));
+                        "required " + wanted + ", longest " + Minutes.full(longest)));
     }
 }

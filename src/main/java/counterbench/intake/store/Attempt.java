@@ -6,6 +6,7 @@ import counterbench.campaign.store.JooqPacks;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
+import counterbench.intake.Ahead;
 import counterbench.intake.Complaints;
 import counterbench.intake.ImportReport;
 import counterbench.journal.Draft;
@@ -56,6 +57,7 @@ final class Attempt implements AutoCloseable {
     private final Map<Integer, Stage> stages = new TreeMap<>();
     private final Map<FactKind, ImportReport.Counts> counts = new EnumMap<>(FactKind.class);
     private final List<RowProblem> problems = new ArrayList<>();
+    private final Ahead ahead;
     private int rowsRead;
     private boolean isPosted;
 
@@ -73,6 +75,7 @@ final class Attempt implements AutoCloseable {
         this.sql = store.on(connection);
         this.posted = new AllPosted(sql);
         this.extra = extra;
+        this.ahead = new Ahead(request.now());
         List<Pack> all = new ArrayList<>(JooqPacks.all(sql, posted).all());
         all.addAll(extra.packs());
         this.packs = new Packs(all);
@@ -183,6 +186,7 @@ final class Attempt implements AutoCloseable {
                 count(kind, new ImportReport.Counts(isNew ? 1 : 0, isNew ? 0 : 1, 0));
             }
             if (judged instanceof SiteIntake.Judged.Take take) {
+                ahead.look(site, take.row(), row.at());
                 stage(site, take.row());
             }
         }
@@ -254,7 +258,7 @@ final class Attempt implements AutoCloseable {
 
     private ImportReport report(List<Sheet> sheets, List<Entry> entries) {
         int late = stages.values().stream().mapToInt(stage -> stage.batch().late()).sum();
-        return new ImportReport(sheets, counts, problems, entries, late);
+        return new ImportReport(sheets, counts, problems, entries, late, ahead.found());
     }
 
     @Override

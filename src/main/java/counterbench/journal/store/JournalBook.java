@@ -71,15 +71,31 @@ public final class JournalBook {
                 entry, reversals.ofEntry(entry.number()), reversals.countOfLines(entry.number()));
     }
 
-    /** Gives the facts of an entry by line; those of a very large one by kind, then line. */
-    public void facts(Entry entry, Consumer<Line> lines) {
+    /**
+     * Some of the facts of an entry.
+     *
+     * @param first the first line of them, from 1
+     * @param last the last line; it may lie behind the entry's end
+     */
+    public record Range(int first, int last) {
+        /** All facts. */
+        public static final Range ALL = new Range(1, Integer.MAX_VALUE);
+
+        /** How many of an entry's facts it covers. */
+        public int size(Entry entry) {
+            return Math.max(0, Math.min(last, entry.factCount()) - first + 1);
+        }
+    }
+
+    /** Gives facts of an entry by line; very many of them by kind, then line. */
+    public void facts(Entry entry, Range range, Consumer<Line> lines) {
         store.read(
                 sql -> {
-                    if (entry.factCount() > MOST_SORTED) {
-                        read(sql, entry, lines);
+                    if (range.size(entry) > MOST_SORTED) {
+                        read(sql, entry, range, lines);
                     } else {
                         List<Line> all = new ArrayList<>();
-                        read(sql, entry, all::add);
+                        read(sql, entry, range, all::add);
                         all.sort(Comparator.comparing(Line::address));
                         all.forEach(lines);
                     }
@@ -87,30 +103,32 @@ public final class JournalBook {
                 });
     }
 
-    private static void read(DSLContext sql, Entry entry, Consumer<Line> lines) {
-        long batch = batchOf(sql, entry);
+    private static void read(DSLContext sql, Entry entry, Range range, Consumer<Line> lines) {
+        long batch = batchOf(sql, entry.siteNo(), entry.number());
         Reversals reversals = Reversals.of(sql, entry.siteNo());
         for (FactTable table : FactTable.values()) {
-            try (var rows = query(sql, table, entry, batch).fetchSize(1_000).fetchLazy()) {
+            var query = query(sql, table, entry, range, batch);
+            try (var rows = query.fetchSize(1_000).fetchLazy()) {
                 rows.forEach(record -> lines.accept(line(table, record, entry, reversals)));
             }
         }
     }
 
-    private static long batchOf(DSLContext sql, Entry entry) {
+    static long batchOf(DSLContext sql, int siteNo, long number) {
         return Objects.requireNonNull(
                 sql.select(ENTRY.BATCH)
                         .from(ENTRY)
-                        .where(
-                                ENTRY.SITE_NO.eq((short) entry.siteNo()),
-                                ENTRY.NUMBER.eq(entry.number()))
+                        .where(ENTRY.SITE_NO.eq((short) siteNo), ENTRY.NUMBER.eq(number))
                         .fetchOne(ENTRY.BATCH));
     }
 
     private static ResultQuery<? extends Record> query(
-            DSLContext sql, FactTable table, Entry entry, long batch) {
+            DSLContext sql, FactTable table, Entry entry, Range range, long batch) {
         return sql.selectFrom(table.table())
-                .where(table.siteNo().eq((short) entry.siteNo()), table.batch().eq(batch))
+                .where(
+                        table.siteNo().eq((short) entry.siteNo()),
+                        table.batch().eq(batch),
+                        table.line().between(range.first(), range.last()))
                 .orderBy(table.line());
     }
 

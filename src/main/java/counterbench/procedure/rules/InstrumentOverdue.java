@@ -4,7 +4,6 @@ import counterbench.campaign.Condition.Holds;
 import counterbench.job.CompletedJobJudge;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Rule;
-import counterbench.procedure.Calibration;
 import counterbench.procedure.Instrument;
 import counterbench.procedure.Mark;
 import java.time.LocalDate;
@@ -52,13 +51,14 @@ public final class InstrumentOverdue extends CompletedJobJudge<ProcedureFacts> {
     }
 
     private static Optional<String> fault(Instrument instrument, LocalDate used) {
-        String name = "instrument " + instrument.instrument();
-        Optional<Calibration> inForce = instrument.calibrationOn(used);
-        if (inForce.isEmpty()) {
-            return Optional.of(name + " was not yet calibrated on " + used);
+        if (instrument.isInCalibration(used)) {
+            return Optional.empty();
         }
-        return inForce.map(Calibration::dueOn)
-                .filter(due -> due.isBefore(used))
-                .map(due -> "%s was due on %s, used on %s".formatted(name, due, used));
+        String name = "instrument " + instrument.instrument();
+        return Optional.of(
+                instrument
+                        .calibrationOn(used)
+                        .map(c -> "%s was due on %s, used on %s".formatted(name, c.dueOn(), used))
+                        .orElse(name + " was not yet calibrated on " + used));
     }
 }

@@ -3,6 +3,7 @@ package counterbench.procedure.rules;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepKind;
 import counterbench.judgement.Rule;
+import counterbench.shared.Minutes;
 import java.math.BigDecimal;
 import java.util.Optional;
 
@@ -25,8 +26,13 @@ public final class WaitShort extends StepJudge {
     }
 
     private static Fault fault(BigDecimal waited, BigDecimal wanted) {
-        return new Fault(
+        String evidence =
                 "waited %s minutes, wanted %s"
-                        .formatted(Words.number(waited), Words.number(wanted)));
+                        .formatted(Words.number(waited), Words.number(wanted));
+        String was = Minutes.read(waited);
+        String required = Minutes.text(wanted);
+        return new Fault(
+                was.equals(required) ? evidence : "waited " + was + ", wanted " + required,
+                evidence);
     }
 }

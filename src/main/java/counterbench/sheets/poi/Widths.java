@@ -37,6 +37,9 @@ final class Widths {
 
     private static final int FILTER_BUTTON = 4;
 
+    /** Words of more letters take the room of one letter more where they are bold. */
+    private static final int LONG_IN_BOLD = 6;
+
     private final List<ColumnLayout> columns;
     private final int[] longest;
     private final int[] inCharts;
@@ -172,10 +175,14 @@ final class Widths {
         return Math.min(widest(layout.format()), needed);
     }
 
-    /** Room for a heading on two lines; a button stands beside the second. */
+    /** Room for a heading on two lines, of which no word is broken; a button narrows both. */
     private static int heading(String heading) {
-        int word = Arrays.stream(heading.split(" ")).mapToInt(String::length).max().orElse(0);
-        boolean one = word == heading.length();
-        return Math.max(word, (heading.length() + 1) / 2) + FILTER_BUTTON - (one ? 0 : 1);
+        int word = Arrays.stream(heading.split(" ")).mapToInt(Widths::bold).max().orElse(0);
+        return Math.max(word, (heading.length() + 1) / 2) + FILTER_BUTTON;
+    }
+
+    /** As many digits as a word in bold letters is wide; rather too many. */
+    private static int bold(String word) {
+        return digits(word) + (word.length() > LONG_IN_BOLD ? 1 : 0);
     }
 }

@@ -25,6 +25,7 @@ import counterbench.shell.Invocation;
 import counterbench.shell.Status;
 import counterbench.shell.acts.ActTold;
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -41,6 +42,7 @@ final class BenchLoop {
     private final String job;
     private final boolean asNew;
     private final BatchLines lines;
+    private final Set<String> warned = new HashSet<>();
     private Mind mind = Mind.EMPTY;
     private String shown = "";
     private boolean ended;
@@ -132,6 +134,7 @@ final class BenchLoop {
         if (in.isScreen() && !ended && mind.begun().isEmpty()) {
             Standing standing = standing();
             shown = standing.next();
+            standing.warning().filter(warned::add).ifPresent(in::tell);
             in.print(standing.line(in.width()));
         }
     }
@@ -202,6 +205,7 @@ final class BenchLoop {
         done(bench, reply, line, now);
         mind = reply.deed() instanceof Reply.Undo ? reply.mind().unfocused() : reply.mind();
         reply.say().forEach(words -> in.print(numbered(words)));
+        warned.addAll(reply.say());
     }
 
     /** The entry that the same line of the same batch made before. */

@@ -61,9 +61,15 @@ public final class JobCompleteCommand extends ActCommand {
     protected List<String> hints(RecordAct.Recorded recorded) {
         boolean lacking =
                 recorded.raised().stream().anyMatch(f -> f.rule().severity() == Severity.STOP);
-        return lacking
+        boolean unfinished =
+                !Outcome.COMPLETED.word().equals(recorded.facts().get(0).text("outcome"));
+        return lacking || unfinished
                 ? List.of(
-                        "if it is not done, or was the wrong job, take that back: reverse "
+                        (unfinished
+                                        ? "if it goes on after all, or was the wrong job, take that"
+                                                + " back: reverse "
+                                        : "if it is not done, or was the wrong job, take that back:"
+                                                + " reverse ")
                                 + recorded.entry().number()
                                 + " --reason TEXT")
                 : List.of();

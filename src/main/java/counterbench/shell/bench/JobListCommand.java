@@ -24,6 +24,7 @@ import counterbench.shell.Status;
 import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import counterbench.shell.print.Column;
+import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
 import java.time.Instant;
 import java.util.HashSet;
@@ -83,7 +84,8 @@ public final class JobListCommand extends BaseCommand {
         Situation situation =
                 new ReadSituation(store.get()).latest(site, in.now(), Named.NOTHING.withJobs(open));
         try (Rows rows = rows(in)) {
-            jobs.forEach(row -> rows.add(cells(site, row, situation.findJob(name(row)))));
+            boolean isTable = in.format() == Format.TABLE;
+            jobs.forEach(row -> rows.add(cells(site, row, situation.findJob(name(row)), isTable)));
         }
         return Status.DONE;
     }
@@ -126,7 +128,8 @@ public final class JobListCommand extends BaseCommand {
                 Column.text("to_fit"));
     }
 
-    private static @Nullable Object[] cells(Site site, FactRow row, Optional<JobState> state) {
+    private static @Nullable Object[] cells(
+            Site site, FactRow row, Optional<JobState> state, boolean isTable) {
         Optional<JobState> open = state.filter(s -> s.job().isOpen());
         return new @Nullable Object[] {
             row.text("job"),
@@ -138,14 +141,16 @@ public final class JobListCommand extends BaseCommand {
             Objects.requireNonNullElse(row.text("outcome"), "open"),
             wall(site, row.time("completed_at")),
             open.flatMap(s -> Progress.of(s).next()).map(step -> step.step().id()).orElse(null),
-            open.map(JobListCommand::toFit).orElse(null)
+            open.map(job -> toFit(job, isTable)).orElse(null)
         };
     }
 
-    private static String toFit(JobState job) {
+    /** In a table, a quantity and its part stay in one line. */
+    private static String toFit(JobState job, boolean isTable) {
         return FitState.of(job, Instant.MAX).stream()
                 .filter(fit -> fit.missing().isPositive())
                 .map(FitState::words)
+                .map(words -> isTable ? words.replace(' ', Rows.UNBROKEN) : words)
                 .collect(Collectors.joining(", "));
     }
 

@@ -1,9 +1,7 @@
 package counterbench.shell.campaign;
 
 import counterbench.campaign.ClaimTerms;
-import counterbench.campaign.Condition;
 import counterbench.campaign.CoreTerms;
-import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
@@ -11,7 +9,6 @@ import counterbench.campaign.StepText;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** A pack as lines for people. */
 final class CampaignPage {
@@ -55,30 +52,14 @@ final class CampaignPage {
     }
 
     private void kit(KitTerms kit) {
-        heading("Kit " + kit.part() + ", " + kit.quantity() + " a job" + when(kit.when()));
-        kit.contents().forEach(line -> lines.add("  " + content(line)));
-    }
-
-    private static String content(KitLine line) {
-        List<String> words = new ArrayList<>();
-        words.add(line.quantity() + unit(line) + " " + line.part() + " " + line.name());
-        addIf(words, !line.atLeast().equals(line.quantity()), "at least " + line.atLeast());
-        addIf(words, line.singleUse(), "new each time");
-        addIf(words, line.matched(), "matched");
-        addIf(words, line.shelfLife(), "shelf life");
-        addIf(words, line.onCore(), "goes on the core");
-        addIf(words, !line.replaces().isEmpty(), "replaces " + String.join(", ", line.replaces()));
-        return String.join(", ", words) + when(line.when());
-    }
-
-    private static String unit(KitLine line) {
-        return line.unit().isMeasured() ? " " + line.unit().word() : "";
-    }
-
-    private static void addIf(List<String> words, boolean holds, String word) {
-        if (holds) {
-            words.add(word);
-        }
+        heading(
+                "Kit "
+                        + kit.part()
+                        + ", "
+                        + kit.quantity()
+                        + " a job"
+                        + TermsText.when(kit.when()));
+        kit.contents().forEach(line -> lines.add("  " + TermsText.of(line)));
     }
 
     private void procedure() {
@@ -87,7 +68,7 @@ final class CampaignPage {
         for (Step step : pack.procedure()) {
             String asked = StepText.asked(step);
             String id = step.id() + " ".repeat(width - step.id().length());
-            lines.add("  " + id + "  " + step.what() + when(step.when()));
+            lines.add("  " + id + "  " + step.what() + TermsText.when(step.when()));
             if (!asked.isEmpty()) {
                 lines.add("  " + " ".repeat(width) + "  " + asked);
             }
@@ -96,20 +77,14 @@ final class CampaignPage {
     }
 
     private void core(CoreTerms core) {
-        heading("Core " + core.part() + ", " + core.quantity() + " a job" + when(core.when()));
-        lines.add(
-                "  drain at least "
-                        + plain(core.drainMinutes())
-                        + " minutes, then "
-                        + core.plugs()
-                        + " plugs");
-        if (core.packaging() != null) {
-            lines.add("  packaging: " + core.packaging());
-        }
-        if (core.returnWithinDays() != null) {
-            lines.add("  ship within " + core.returnWithinDays() + " days of completion");
-        }
-        lines.add("  charge until accepted: " + core.charge().toPlainString());
+        heading(
+                "Core "
+                        + core.part()
+                        + ", "
+                        + core.quantity()
+                        + " a job"
+                        + TermsText.when(core.when()));
+        TermsText.of(core).forEach(term -> lines.add("  " + term));
     }
 
     private void claim() {
@@ -132,15 +107,7 @@ final class CampaignPage {
                 + ", "
                 + plain(operation.hours())
                 + " hours"
-                + when(operation.when());
-    }
-
-    private static String when(Condition condition) {
-        return condition.answers().isEmpty()
-                ? ""
-                : condition.answers().entrySet().stream()
-                        .map(e -> e.getKey() + " " + e.getValue())
-                        .collect(Collectors.joining(", ", " (", " only)"));
+                + TermsText.when(operation.when());
     }
 
     private static String plain(BigDecimal value) {

@@ -16,6 +16,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
 import counterbench.shell.print.Column;
+import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
 import java.util.List;
 import java.util.function.Supplier;
@@ -28,19 +29,33 @@ public final class JournalShowCommand extends BaseCommand {
     private static final Option<Long> LAST =
             Option.of("last", "COUNT", Readings.WHOLE_NUMBER, "how many entries, 20 unless said");
 
+    private static final Option<Long> FROM =
+            Option.of(
+                    "from", "LINE", Readings.WHOLE_NUMBER, "the first fact to show; 1 unless said");
+    private static final Option<Boolean> ALL =
+            Option.flag("all", "all facts of the entry, however many");
+
+    /** How many facts of one entry a table shows at once. */
+    private static final int PAGE = 100;
+
     private final Supplier<Store> store;
     private final SiteChoice sites;
 
     public JournalShowCommand(Supplier<Store> store, SiteChoice sites) {
         super(
                 Manual.of("journal show", Group.FILES_AND_CARE, "Show the newest entries, or one")
-                        .takes(ENTRY, LAST, Options.SITE)
+                        .takes(ENTRY, LAST, FROM, ALL, Options.SITE)
                         .printsRows()
                         .example("journal show")
                         .example("journal show 12")
+                        .example("journal show 12 --from 101")
                         .note(
                                 "Entries stand newest first, at the site's local time. A fact is"
-                                        + " known by its entry and line, such as 12.3."));
+                                        + " known by its entry and line, such as 12.3.\nA table"
+                                        + " shows "
+                                        + PAGE
+                                        + " facts of an entry at once, json and csv all of"
+                                        + " them."));
         this.store = store;
         this.sites = sites;
     }
@@ -50,7 +65,12 @@ public final class JournalShowCommand extends BaseCommand {
         Site site = sites.of(in);
         JournalBook book = new JournalBook(store.get());
         if (in.has(ENTRY)) {
+            if (in.has(LAST)) {
+                throw in.wrong("--last is for the list of entries; leave it or the entry out");
+            }
             facts(in, site, book, in.get(ENTRY));
+        } else if (in.has(FROM) || in.has(ALL)) {
+            throw in.wrong("--from and --all are for the facts of one entry; say which");
         } else {
             long last = in.find(LAST).orElse(20L);
             if (last < 1) {
@@ -97,28 +117,13 @@ public final class JournalShowCommand extends BaseCommand {
     }
 
     private static void facts(Invocation in, Site site, JournalBook book, long number) {
-        JournalBook.Listed listed =
-                book.find(site, number)
-                        .orElseThrow(
-                                () ->
-                                        new Refused(
-                                                "entry \"" + number + "\"",
-                                                "site " + site.site() + " has no such entry",
-                                                "journal show lists the newest"));
+        JournalBook.Listed listed = EntryTold.find(book, site, number);
         Entry entry = listed.entry();
         in.tell(
-                "entry "
-                        + number
-                        + " of site "
-                        + site.site()
-                        + ", "
-                        + FactText.local(site, entry.recordedAt())
-                        + ", "
-                        + entry.person()
-                        + ": "
-                        + entry.source()
+                EntryTold.words(site, entry)
                         + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
         in.tell("hash " + entry.hash());
+        JournalBook.Range range = range(in, entry);
         String longest = number + "." + entry.factCount();
         try (Rows rows =
                 in.rows(
@@ -129,6 +134,7 @@ public final class JournalShowCommand extends BaseCommand {
                         Column.text("state"))) {
             book.facts(
                     entry,
+                    range,
                     line ->
                             rows.add(
                                     line.address(),
@@ -137,5 +143,29 @@ public final class JournalShowCommand extends BaseCommand {
                                     line.booked(),
                                     line.reversedBy().map(by -> "reversed by " + by).orElse("")));
         }
+        if (range.last() < entry.factCount()) {
+            in.tell(
+                    "facts %d to %d of %d; for the next: journal show %d --from %d, for all: --all"
+                            .formatted(
+                                    range.first(),
+                                    range.last(),
+                                    entry.factCount(),
+                                    number,
+                                    range.last() + 1));
+        }
+    }
+
+    /** Those asked for; programs, whose rows nobody has to look through, get all from there on. */
+    private static JournalBook.Range range(Invocation in, Entry entry) {
+        long first = in.find(FROM).orElse(1L);
+        if (first < 1 || first > entry.factCount()) {
+            throw new Refused(
+                    "--from \"" + first + "\"",
+                    "entry " + entry.number() + " has facts 1 to " + entry.factCount(),
+                    "say one of these");
+        }
+        boolean isWhole = in.has(ALL) || in.format() != Format.TABLE;
+        return new JournalBook.Range(
+                (int) first, isWhole ? Integer.MAX_VALUE : (int) first + PAGE - 1);
     }
 }

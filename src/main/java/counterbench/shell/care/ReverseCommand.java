@@ -50,6 +50,7 @@ public final class ReverseCommand extends BaseCommand {
         Site site = sites.of(in);
         Entry entry =
                 new ReverseEntry(store.get()).run(request, site, in.person(), in.now(), in.line());
+        new ReversalTold(store.get(), site).lines(entry).forEach(in::tell);
         in.print(
                 request.typed()
                         + " is reversed: entry "

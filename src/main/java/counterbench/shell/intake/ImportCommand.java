@@ -2,6 +2,7 @@ package counterbench.shell.intake;
 
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
+import counterbench.intake.Ahead;
 import counterbench.intake.ImportReport;
 import counterbench.intake.ImportRights;
 import counterbench.intake.store.ImportPaper;
@@ -113,6 +114,7 @@ public final class ImportCommand extends BaseCommand {
         if (report.late() > 0) {
             in.tell(rows(report.late()) + " of sealed months: booked in the first open one");
         }
+        report.ahead().ifPresent(found -> in.tell(ahead(in, found)));
     }
 
     private String summary(Invocation in, ImportReport report) {
@@ -123,6 +125,23 @@ public final class ImportCommand extends BaseCommand {
         return in.has(DRY_RUN)
                 ? "a dry run, nothing was recorded; " + rows(fresh) + " would be"
                 : rows(fresh) + " recorded as " + entries(report);
+    }
+
+    private static String ahead(Invocation in, Ahead.Found found) {
+        Ahead.First first = found.first();
+        return rows(found.rows())
+                + (found.rows() == 1 ? " tells" : " tell")
+                + " of a time that has not come yet"
+                + (found.rows() == 1 ? ": " : ", the first is ")
+                + first.at().shown()
+                + ", "
+                + first.heading()
+                + " "
+                + first.time()
+                + (in.has(DRY_RUN)
+                        ? "; if that is a slip, mend it before you import"
+                        : "; if that is a slip, take that fact back (reverse ENTRY.LINE, as journal"
+                                + " show has it) and import the mended row");
     }
 
     private static String rows(int count) {

@@ -12,7 +12,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,10 +21,6 @@ import org.jspecify.annotations.Nullable;
 /** Tells a person which rows were refused: the first ones at once, all of them in a marked copy. */
 public final class RefusedRows {
     private static final int SHOWN = 50;
-    private static final Comparator<RowPosition> IN_FILES =
-            Comparator.comparing((RowPosition at) -> at.sheet().file())
-                    .thenComparing(at -> at.sheet().name())
-                    .thenComparing(RowPosition::row);
 
     private final String asked;
     private final ImportReport report;
@@ -39,7 +34,7 @@ public final class RefusedRows {
                         .collect(
                                 Collectors.groupingBy(
                                         RowProblem::at,
-                                        () -> new TreeMap<>(IN_FILES),
+                                        () -> new TreeMap<>(RowPosition.IN_FILES),
                                         Collectors.toList()));
     }
 

@@ -34,6 +34,7 @@ final class Cells {
             left = left.substring(end).stripLeading();
         }
         lines.add(left);
+        lines.replaceAll(line -> line.replace(Rows.UNBROKEN, ' '));
         return lines;
     }
 

@@ -4,6 +4,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Takes rows and writes them as they come. */
 public interface Rows extends AutoCloseable {
+    /** A blank at which a table breaks no cell, and which it writes as any other. */
+    char UNBROKEN = '\u00a0';
+
     /**
      * Writes a row.
      *

@@ -3,7 +3,7 @@ package counterbench.shell.rack;
 import counterbench.acts.rack.Board;
 import counterbench.acts.rack.BoardLine;
 import counterbench.cores.CoreState;
-import counterbench.cores.Minutes;
+import counterbench.shared.Minutes;
 import counterbench.shared.Site;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;

@@ -4,10 +4,12 @@ import counterbench.acts.rack.Board;
 import counterbench.acts.rack.BoardLine;
 import counterbench.acts.rack.NextStep;
 import counterbench.cores.Whereabouts;
+import counterbench.shared.Minutes;
 import counterbench.shared.Site;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.stream.Stream;
 
@@ -88,9 +90,9 @@ public final class RackTable {
     }
 
     private String drain(BoardLine line, Instant until) {
-        return " %d min, until %s"
+        return " %s, until %s"
                 .formatted(
-                        line.minutesLeft(now).orElse(0L),
+                        Minutes.text(Duration.ofMinutes(line.minutesLeft(now).orElse(0L))),
                         isToday(until) ? timeOfDay(until) : site.wallTime(until));
     }
 

@@ -7,9 +7,9 @@ import counterbench.acts.store.ReadShipment;
 import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreHistory;
 import counterbench.cores.CoreStatus;
-import counterbench.cores.Minutes;
 import counterbench.db.Store;
 import counterbench.judgement.Finding;
+import counterbench.shared.Minutes;
 import counterbench.shared.Site;
 import counterbench.shared.units.Weight;
 import counterbench.shell.BaseCommand;
@@ -22,9 +22,12 @@ import counterbench.shell.Status;
 import counterbench.shell.acts.LiveNames;
 import counterbench.shell.month.ReadJobs;
 import counterbench.shell.print.Column;
+import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -62,13 +65,15 @@ public final class ShipmentShowCommand extends BaseCommand {
                                 site,
                                 in.now(),
                                 ReadJobs.shown(in, site));
+        boolean isTable = in.format() == Format.TABLE;
+        Column drain = isTable ? Column.text("drained") : Column.number("drain_minutes");
         try (Rows rows =
                 in.rows(
                         Column.text("core"),
                         Column.text("job"),
                         Column.text("serial").asSpare(),
                         Column.text("state"),
-                        Column.number("drain_minutes"),
+                        drain,
                         Column.number("plugs"),
                         Column.text("packaging").asSpare(),
                         Column.text("weight").asSpare(),
@@ -79,12 +84,12 @@ public final class ShipmentShowCommand extends BaseCommand {
                     "job",
                     "serial",
                     "state",
-                    "drain_minutes",
+                    drain.key(),
                     "plugs",
                     "packaging",
                     "weight",
                     "findings");
-            page.state().cores().forEach(core -> add(rows, page, core));
+            page.state().cores().forEach(core -> add(rows, page, core, isTable));
         }
         told(page).forEach(in::tell);
         return Status.DONE;
@@ -105,7 +110,8 @@ public final class ShipmentShowCommand extends BaseCommand {
                         .orElse(", open");
     }
 
-    private static void add(Rows rows, ShipmentPage page, CoreCase core) {
+    private static void add(Rows rows, ShipmentPage page, CoreCase core, boolean isTable) {
+        Function<Duration, Object> drained = isTable ? Minutes::text : Minutes::number;
         CoreHistory history = core.core();
         @Nullable CoreEvent packed = history.lastPacked().orElse(null);
         rows.add(
@@ -113,7 +119,7 @@ public final class ShipmentShowCommand extends BaseCommand {
                 core.job().name(),
                 history.serial(),
                 CoreStatus.of(history, null).state().word(),
-                history.drainPeriods().longest().map(Minutes::number).orElse(null),
+                history.drainPeriods().longest().map(drained).orElse(null),
                 history.plugs(),
                 packed == null ? null : packed.packaging(),
                 packed == null ? null : packed.weight(),

@@ -54,9 +54,12 @@ public final class FindingShowCommand extends BaseCommand {
         List<Site> asked = sites.named(in);
         Optional<FoundFinding> found = FoundFinding.find(in, store.get(), asked);
         if (found.isPresent()) {
-            show(in, found.get().stated());
+            Finding finding = found.get().stated().finding();
+            TermsOfFinding terms =
+                    TermsOfFinding.of(finding, store.get(), found.get().site(), in.now());
+            show(in, found.get().stated(), terms);
             history(in, found.get().site());
-            cautions(in, found.get().stated().finding());
+            cautions(in, finding, terms);
             return Status.DONE;
         }
         FindingId wanted = in.get(FoundFinding.ID);
@@ -70,7 +73,7 @@ public final class FindingShowCommand extends BaseCommand {
         return Status.DONE;
     }
 
-    private static void show(Invocation in, StatedFinding stated) {
+    private static void show(Invocation in, StatedFinding stated, TermsOfFinding terms) {
         Finding finding = stated.finding();
         in.print("finding " + stated.id() + ", " + finding.rule().severity().word());
         in.print(finding.message());
@@ -83,6 +86,7 @@ public final class FindingShowCommand extends BaseCommand {
         if (finding.month() != null) {
             in.print("month     " + finding.month());
         }
+        terms.words().ifPresent(words -> in.print("terms     " + words));
         in.print("evidence  " + finding.evidence());
         in.print("state     " + state(stated));
     }
@@ -116,14 +120,18 @@ public final class FindingShowCommand extends BaseCommand {
         }
     }
 
-    private void cautions(Invocation in, Finding finding) {
+    private void cautions(Invocation in, Finding finding, TermsOfFinding terms) {
         String campaign = finding.campaign();
         if (campaign == null || !BENCH_WORK.contains(finding.subject().kind())) {
             return;
         }
         in.print("");
         in.print("Before anybody works on it again");
-        newest(campaign).map(Pack::cautions).orElse(List.of()).forEach(c -> in.print("  " + c));
+        terms.pack()
+                .or(() -> newest(campaign))
+                .map(Pack::cautions)
+                .orElse(List.of())
+                .forEach(c -> in.print("  " + c));
         in.print("  The maker's own procedure, local codes and licensed practice come first.");
     }
 

@@ -224,21 +224,20 @@ final class BenchStory {
                 Set.of(PACK.campaign()),
                 Map.of(),
                 Map.of(
-                        "W-1", instrument("W-1", "N·m"),
-                        "W-2", instrument("W-2", "lbf·ft"),
-                        "M-1", instrument("M-1", "V")),
+                        "W-1", instrument("W-1", "N·m", "2027-01-05"),
+                        "W-2", instrument("W-2", "lbf·ft", "2027-01-05"),
+                        "W-3", instrument("W-3", "N·m", "2026-03-05"),
+                        "W-4", instrument("W-4", "N·m", "2026-03-04"),
+                        "W-5", new Instrument("W-5", "instrument", "N·m", null, List.of()),
+                        "M-1", instrument("M-1", "V", "2027-01-05")),
                 Map.of(),
                 List.of());
     }
 
-    private static Instrument instrument(String name, String unit) {
+    private static Instrument instrument(String name, String unit, String due) {
         Calibration valid =
                 new Calibration(
-                        LocalDate.parse("2026-01-05"),
-                        LocalDate.parse("2027-01-05"),
-                        null,
-                        null,
-                        null);
+                        LocalDate.parse("2026-01-05"), LocalDate.parse(due), null, null, null);
         return new Instrument(name, "instrument", unit, null, List.of(valid));
     }
 

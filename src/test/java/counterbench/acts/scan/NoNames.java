@@ -6,6 +6,7 @@ import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
 import counterbench.acts.UnderWay;
 import counterbench.claims.draft.Rate;
+import counterbench.cores.Acknowledgement;
 import counterbench.review.Settlements;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -48,6 +49,11 @@ final class NoNames implements Directory {
     @Override
     public Optional<Shipment> shipment(String shipment) {
         return Optional.empty();
+    }
+
+    @Override
+    public List<Acknowledgement> acknowledgements(String shipment) {
+        return List.of();
     }
 
     @Override

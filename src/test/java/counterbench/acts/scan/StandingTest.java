@@ -30,6 +30,33 @@ class StandingTest {
                         "clamp 1/4: 27.22 to 33.26 lbf·ft (36.9 to 45.1 N·m) with W-2, Tighten");
     }
 
+    /** The job is worked on on 5 March: due that day is in time, due the day before is not. */
+    @Test
+    void an_instrument_that_is_out_of_calibration_is_told_before_anything_is_read_with_it() {
+        BenchStory story = atClamp();
+        Bench due = story.with(story.after("W-3"));
+        assertThat(line(due, WIDE)).contains(" with W-3, Tighten");
+        assertThat(new Standing(due).warning()).isEmpty();
+        Bench overdue = story.with(story.after("W-4"));
+        assertThat(line(overdue, WIDE)).contains(" with W-4 (overdue), Tighten");
+        String warning =
+                "instrument W-4 was due for calibration on 2026-03-04; read with another one (with"
+                        + " INSTRUMENT), or have it checked first";
+        assertThat(new Standing(overdue).warning()).contains(warning);
+        assertThat(new Standing(overdue).atLength()).contains(warning);
+        assertThat(new Standing(story.with(story.after("W-5"))).warning())
+                .contains(
+                        "instrument W-5 was not calibrated yet, as far as its sheets say; read with"
+                                + " another one (with INSTRUMENT), or have it checked first");
+    }
+
+    @Test
+    void the_instrument_of_the_latest_reading_is_told_as_well() {
+        Bench bench = atClamp().read("clamp", "W-4", "41").bench();
+        assertThat(new Standing(bench).warning()).isPresent();
+        assertThat(line(bench, 80)).contains("clamp 2/4: ").contains(" with W-4 (overdue)");
+    }
+
     @Test
     void what_is_still_to_fit_stands_behind_it() {
         assertThat(line(atClamp().fitted("QM-4473", "3", "K-1").bench(), WIDE))

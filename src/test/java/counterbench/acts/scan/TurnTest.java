@@ -80,6 +80,17 @@ class TurnTest {
     }
 
     @Test
+    void naming_an_instrument_that_is_overdue_says_so_even_where_the_next_step_reads_nothing() {
+        assertThat(new Turn(new BenchStory().bench(), BenchStory.YEAR).take("with W-4").say())
+                .containsExactly(
+                        "read with W-4, in N·m",
+                        "instrument W-4 was due for calibration on 2026-03-04; read with another"
+                                + " one (with INSTRUMENT), or have it checked first");
+        assertThat(new Turn(new BenchStory().bench(), BenchStory.YEAR).take("W-3").say())
+                .containsExactly("read with W-3, in N·m");
+    }
+
+    @Test
     void a_number_goes_to_the_step_that_waits_with_the_instrument_that_was_scanned() {
         BenchStory story = atClamp();
         MarkStep mark = act(story.with(story.after("W-2")), "30", MarkStep.class);
@@ -232,7 +243,7 @@ class TurnTest {
     @ParameterizedTest
     @CsvSource({
         "(91)J-8, this is the bench of job J-7",
-        "with W-3, the site knows none of that name",
+        "with W-9, the site knows none of that name",
         "refit W-1, it is no part that is known here",
         "mark clmap 41, did you mean clamp?",
         "(00)106141412345678908, shipments are no matter of the bench",

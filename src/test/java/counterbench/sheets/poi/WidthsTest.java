@@ -2,6 +2,11 @@ package counterbench.sheets.poi;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterbench.sheets.report.CellFormat;
+import counterbench.sheets.report.ColumnLayout;
+import counterbench.sheets.report.SheetLayout;
+import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +29,16 @@ class WidthsTest {
     })
     void lines_are_broken_between_words_and_within_those_that_are_too_long(String text, int lines) {
         assertThat(Widths.lines(text, 22)).isEqualTo(lines);
+    }
+
+    /** A bold letter is about a tenth wider than a digit, a filter's button takes four digits. */
+    @ParameterizedTest
+    @CsvSource({"Removed by, 12", "Plugs required, 13", "Job, 7", "Minutes, 12"})
+    void a_heading_has_room_for_its_longest_word_beside_the_button(String heading, int least) {
+        ColumnLayout column = new ColumnLayout("field", heading, 0, CellFormat.TEXT, false, "");
+        SheetLayout sheet =
+                new SheetLayout("Cores", "Cores", "", List.of(column), Set.of("field"), null);
+        assertThat(new Widths(sheet).of(0)).isGreaterThanOrEqualTo(least);
     }
 
     @Test

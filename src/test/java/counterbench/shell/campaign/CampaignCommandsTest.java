@@ -153,9 +153,9 @@ class CampaignCommandsTest {
                     .contains("Cautions\n", "never feel for a leak by hand")
                     .contains("  4 HB-3013 Seal ring 16 mm, new each time, replaces HB-3003\n")
                     .contains("47 N·m (34.67 lbf·ft)")
-                    .contains("drain at least 18 minutes, then 4 plugs\n");
+                    .contains("drain at least 18 min, then 4 plugs\n");
             assertThat(shell.line("campaign show HB-0417 --revision A").out())
-                    .contains("  3 HB-3013 ", "drain at least 14 minutes");
+                    .contains("  3 HB-3013 ", "drain at least 14 min");
         }
     }
 

@@ -59,14 +59,98 @@ class CareCommandsTest {
     void an_entry_is_reversed_with_a_reason_and_says_so(TestStores kind) {
         try (TypedProgram program = signedIn(kind)) {
             assertThat(program.type("reverse 2.1").status()).isEqualTo(Status.USAGE);
-            assertThat(program.done("reverse 2.1 --reason \"never came\""))
+            TypedProgram.Output reversal = program.type("reverse 2.1 --reason \"never came\"");
+            assertThat(reversal.out())
                     .isEqualToIgnoringNewLines("2.1 is reversed: entry 3 of site NORTH");
+            assertThat(reversal.messages()).hasSize(2);
+            assertThat(reversal.messages().get(0))
+                    .startsWith("entry 2 of site NORTH, ")
+                    .endsWith(", Ada: person add Ben --role parts");
+            assertThat(reversal.messages().get(1))
+                    .isEqualTo("taken back: 2.1 people: name Ben, roles parts");
             assertThat(program.done("journal show 2 --format csv")).contains("reversed by 3");
             assertThat(program.done("journal show --format csv"))
                     .contains("reverses 2")
                     .contains("1 of its facts reversed");
             assertThat(program.done("person list --format csv")).doesNotContain("Ben");
             assertThat(program.done("journal verify --format csv")).contains("NORTH,holds,3,6,");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_reversal_of_many_facts_says_how_many_of_which_kinds_are_left_to_it(TestStores kind)
+            throws IOException {
+        Path parts = folder.resolve("parts.csv");
+        Files.writeString(parts, "part,name,unit\nA-1,Ring,each\nA-2,Bolt,each\nA-3,Paste,mL\n");
+        Path orders = folder.resolve("orders.csv");
+        Files.writeString(
+                orders,
+                """
+                order,part,quantity,ordered_on
+                O-1,A-1,4,2026-01-05
+                O-2,A-2,1,2026-01-05
+                O-3,A-1,2,2026-01-06
+                O-4,A-2,2,2026-01-07
+                """);
+        try (TypedProgram program = signedIn(kind)) {
+            program.done("import '" + folder + "'");
+            assertThat(program.type("reverse 3.7 --reason \"written twice\"").messages().get(1))
+                    .isEqualTo(
+                            "taken back: 3.7 orders: order O-4, part A-2, quantity 2, ordered_on"
+                                    + " 2026-01-07");
+            List<String> rest = program.type("reverse 3 --reason \"of another yard\"").messages();
+            assertThat(rest.get(0)).endsWith(", Ada: import " + folder);
+            assertThat(rest.get(1))
+                    .isEqualTo(
+                            "taken back: 6 of its 7 facts (3 parts, 3 orders); journal show 3"
+                                    + " lists them");
+        }
+    }
+
+    @Test
+    void a_reversal_tells_a_document_in_one_line() {
+        try (TypedProgram program = signedIn(TestStores.H2)) {
+            program.done("campaign load demo-data/packs/HB-0429-A.yaml");
+            assertThat(program.type("reverse 3 --reason \"not in force\"").messages())
+                    .hasSize(2)
+                    .last()
+                    .asString()
+                    .startsWith("taken back: 3.1 packs: campaign HB-0429, revision A, file ")
+                    .endsWith(" characters)");
+            assertThat(program.type("reverse 3.2 --reason x").messages().get(0))
+                    .contains("the entry has 1 fact; ");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_long_entry_is_shown_page_by_page_and_whole_where_asked(TestStores kind)
+            throws IOException {
+        StringBuilder parts = new StringBuilder("part,name,unit\n");
+        for (int i = 1; i <= 250; i++) {
+            parts.append("A-").append(i).append(",Ring,each\n");
+        }
+        Files.writeString(folder.resolve("parts.csv"), parts);
+        try (TypedProgram program = signedIn(kind)) {
+            program.done("import '" + folder + "'");
+            TypedProgram.Output page = program.type("journal show 3");
+            assertThat(page.out()).contains("3.1 ", "3.100 ").doesNotContain("3.101");
+            assertThat(page.messages().get(2))
+                    .isEqualTo(
+                            "facts 1 to 100 of 250; for the next: journal show 3 --from 101, for"
+                                    + " all: --all");
+            TypedProgram.Output end = program.type("journal show 3 --from 151");
+            assertThat(end.out()).contains("3.151 ", "3.250 ").doesNotContain("3.150 ");
+            assertThat(end.messages()).hasSize(2);
+            assertThat(program.done("journal show 3 --all").lines()).hasSize(252);
+            assertThat(program.done("journal show 3 --format csv").lines()).hasSize(251);
+            assertThat(program.done("journal show 3 --from 201 --format csv").lines()).hasSize(51);
+            assertThat(program.type("journal show 3 --from 251").messages().get(2))
+                    .isEqualTo("--from \"251\": entry 3 has facts 1 to 250; say one of these");
+            assertThat(program.type("journal show 3 --from 0").status()).isEqualTo(Status.REFUSED);
+            assertThat(program.type("journal show --from 3").status()).isEqualTo(Status.USAGE);
+            assertThat(program.type("journal show 3 --last 5").status()).isEqualTo(Status.USAGE);
         }
     }
 

@@ -53,7 +53,7 @@ class ImportCommandTest {
     @EnumSource(TestStores.class)
     void a_folder_is_taken_in_once_and_known_again(TestStores kind) {
         try (Larkmere garage = Larkmere.withPacks(kind)) {
-            FakeShell shell = garage.shellOf("Maren", Role.LEAD);
+            FakeShell shell = garage.shellOf("Maren", Role.LEAD).at(Larkmere.AS_OF);
             FakeShell.Output dry = take(shell, "demo-data/south", "--site", "SOUTH", "--dry-run");
             assertThat(dry.messages())
                     .containsExactly("a dry run, nothing was recorded; 1512 rows would be");
@@ -67,6 +67,49 @@ class ImportCommandTest {
                     .containsExactly("nothing was new: all rows are known already");
             assertThat(again.out()).containsPattern("uses +0 +280\n");
         }
+    }
+
+    @Test
+    void rows_of_a_time_that_has_not_come_are_taken_and_told_with_the_first_of_them()
+            throws IOException {
+        write("orders.csv", "order,part,quantity,ordered_on\nO-91,HB-3013,4,2026-03-05\n");
+        Path receipts =
+                write(
+                        "receipts.csv",
+                        """
+                        part,quantity,received_at,expires_on
+                        HB-3013,4,2026-03-05 14:00,2027-01-01
+                        HB-3013,5,2026-03-05 14:01,2027-01-01
+                        HB-3013,6,2062-03-05 14:00,
+                        """);
+        String first = "receipts.csv, row 3, received_at 2026-03-05 14:01; if that is a slip, ";
+        assertThat(take(maren(), folder, "--dry-run").messages())
+                .containsExactly(
+                        "a dry run, nothing was recorded; 4 rows would be",
+                        "2 rows tell of a time that has not come yet, the first is "
+                                + first
+                                + "mend it before you import");
+        assertThat(take(maren(), folder).messages().get(1))
+                .isEqualTo(
+                        "2 rows tell of a time that has not come yet, the first is "
+                                + first
+                                + "take that fact back (reverse ENTRY.LINE, as journal show has it)"
+                                + " and import the mended row");
+        assertThat(take(maren(), receipts).messages()).hasSize(1);
+        Path claims =
+                write("rates.csv", "rate,amount,currency,valid_from\nlabour,99,USD,2031-01-01\n");
+        assertThat(take(maren(), claims).messages())
+                .as("a rate may be said before it holds")
+                .hasSize(1);
+        Path calibrations =
+                write(
+                        "calibrations.csv",
+                        "instrument,calibrated_on,due_on\nTW-1,2026-03-06,2027-03-06\n");
+        assertThat(take(maren(), calibrations, "--dry-run").messages().get(1))
+                .isEqualTo(
+                        "1 row tells of a time that has not come yet: calibrations.csv, row 2,"
+                                + " calibrated_on 2026-03-06; if that is a slip, mend it before you"
+                                + " import");
     }
 
     @Test

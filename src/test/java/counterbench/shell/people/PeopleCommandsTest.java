@@ -197,6 +197,15 @@ class PeopleCommandsTest {
             ada.done("person end Ben");
             assertThat(ben.type("import paper").messages())
                     .containsExactly("this act: Ben acts no more; sign in as somebody else");
+            TypedProgram.Output who = ben.type("who --format csv");
+            assertThat(who.status()).isEqualTo(Status.DONE);
+            assertThat(who.out()).contains("Ben,none,NORTH");
+            assertThat(who.messages())
+                    .containsExactly(
+                            "Ben is signed in and acts no more; sign in as somebody else, or have a"
+                                    + " lead give roles again: person role Ben ROLE");
+            ada.done("person role Ben technician");
+            assertThat(ben.done("who --format csv")).contains("Ben,technician,NORTH");
         }
     }
 

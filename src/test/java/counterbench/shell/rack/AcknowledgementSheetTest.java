@@ -52,6 +52,37 @@ class AcknowledgementSheetTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_core_that_they_name_under_another_shipment_is_told_with_what_puts_it_right(
+            TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = RackShells.maren(larkmere);
+            done(
+                    maren,
+                    sheet(
+                            "acknowledgements-b.csv",
+                            "SH-N77,2026-03-12 09:00,rejected,NC-0038,,cracked\n"));
+            String screen = done(maren, "shipment show SH-N07").screen();
+            assertThat(screen)
+                    .containsPattern("NC-0038 .* rejected ")
+                    .contains(
+                            "core NC-0038 is named under shipment SH-N77, which it was never on:"
+                                    + " rejected on 2026-03-12, which counts for it; to put it right:"
+                                    + " reverse 9.1 --reason TEXT, then acknowledge SH-N07 rejected"
+                                    + " NC-0038 --at \"2026-03-12 09:00\" --reason \"cracked\"\n")
+                    .doesNotContain("on our sheet and not on theirs: core NC-0038");
+            done(maren, "reverse 9.1 --reason \"the shipment was misread\"");
+            done(
+                    maren,
+                    "acknowledge SH-N07 rejected NC-0038 --at \"2026-03-12 09:00\" --reason"
+                            + " \"cracked\"");
+            assertThat(done(maren, "shipment show SH-N07").screen())
+                    .containsPattern("NC-0038 .* rejected ")
+                    .doesNotContain("SH-N77");
+        }
+    }
+
     /** Shipments of which they name something that was not on it; one of them never was. */
     private static List<String> strays(Larkmere larkmere) {
         return new ReviewSite(larkmere.store())

@@ -120,7 +120,7 @@ class CoresBetweenSitesTest {
             done(maren, "import \"" + good + "\"");
             assertThat(done(maren, "rack --state in-transit --format csv").out().lines().skip(1))
                     .containsExactly(
-                            "NC-0072,N-167,HB-0417,in-transit,2026-04-02 09:00,arrive,,,24.000,5,4,"
+                            "NC-0072,N-167,HB-0417,in-transit,2026-04-02 09:00,arrive,,,24,5,4,"
                                     + "2026-04-30,20,395.00,,,SOUTH");
             done(maren, "core arrive NC-0072 --site SOUTH --at \"2026-04-02 10:00\"");
             assertThat(done(maren, "rack --state plugged --format csv").out())

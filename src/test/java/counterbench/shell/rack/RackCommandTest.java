@@ -37,23 +37,23 @@ class RackCommandTest {
                             "core,job,campaign,state,since,next,drains_until,minutes_left,"
                                     + "drain_minutes,plugs,plugs_required,ship_by,days_left,charge,"
                                     + "shipment,findings,yard",
-                            "NC-0044,N-141,HB-0429,rejected,2026-03-09 09:03,put right,,,19.000,2,2,"
+                            "NC-0044,N-141,HB-0429,rejected,2026-03-09 09:03,put right,,,19,2,2,"
                                     + "2026-03-22,,210.00,SH-N08,\"stop drain-short, stop core-rejected\",",
-                            "NC-0001,N-101,HB-0417,packed,2026-01-05 10:40,add to shipment,,,17.000,"
+                            "NC-0001,N-101,HB-0417,packed,2026-01-05 10:40,add to shipment,,,17,"
                                     + "4,4,2026-02-04,-65,395.00,,fix core-overdue,NORTH",
-                            "NC-0072,N-167,HB-0417,packed,2026-03-31 11:54,add to shipment,,,24.000,"
+                            "NC-0072,N-167,HB-0417,packed,2026-03-31 11:54,add to shipment,,,24,"
                                     + "4,4,2026-04-30,20,395.00,,,NORTH",
-                            "NC-0073,N-168,HB-0429,plugged,2026-04-09 13:29,pack,,,28.000,2,2,,,"
+                            "NC-0073,N-168,HB-0429,plugged,2026-04-09 13:29,pack,,,28,2,2,,,"
                                     + "210.00,,,NORTH",
-                            "NC-0074,N-168,HB-0429,drained,2026-04-09 13:26,plug,,,29.000,0,2,,,"
+                            "NC-0074,N-168,HB-0429,drained,2026-04-09 13:26,plug,,,29,0,2,,,"
                                     + "210.00,,,NORTH",
                             "NC-0075,N-169,HB-0417,draining,2026-04-10 11:50,wait,2026-04-10 12:08,8,"
                                     + ",0,4,,,395.00,,,NORTH",
-                            "NC-0038,N-135,HB-0417,shipped,2026-02-19 15:30,answer,,,19.000,4,4,"
+                            "NC-0038,N-135,HB-0417,shipped,2026-02-19 15:30,answer,,,19,4,4,"
                                     + "2026-03-20,,395.00,SH-N07,note core-unacknowledged,",
-                            "NC-0070,N-164,HB-0417,received,2026-04-08 10:00,answer,,,20.000,4,4,"
+                            "NC-0070,N-164,HB-0417,received,2026-04-08 10:00,answer,,,20,4,4,"
                                     + "2026-04-25,,395.00,SH-N13,,",
-                            "NC-0071,N-165,TK-2605,received,2026-04-08 10:01,answer,,,49.000,5,5,"
+                            "NC-0071,N-165,TK-2605,received,2026-04-08 10:01,answer,,,49,5,5,"
                                     + "2026-04-24,,330.00,SH-N13,,");
             assertThat(hal.line("rack").messages())
                     .containsExactly(
@@ -79,7 +79,7 @@ class RackCommandTest {
                     .contains("draining,2026-04-10 11:50,end drain,2026-04-10 12:08,0");
             hal.line("drain end NC-0075");
             assertThat(hal.line(line).out())
-                    .contains("NC-0075,N-169,HB-0417,drained,2026-04-10 12:08,plug,,,18.000,0,4");
+                    .contains("NC-0075,N-169,HB-0417,drained,2026-04-10 12:08,plug,,,18,0,4");
         }
     }
 

@@ -139,6 +139,48 @@ class ShipmentCommandsTest {
 
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
+    void a_core_that_is_on_it_already_is_named_and_the_others_are_put_on(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell hal = RackShells.hal(larkmere);
+            told(hal, OPEN);
+            told(hal, "shipment add SH-N14 NC-0072");
+            assertThat(told(hal, "shipment add SH-N14 NC-0072 NC-0001"))
+                    .startsWith("core NC-0001 on shipment SH-N14\ncore NC-0072 is on it already\n");
+            assertThat(hal.line("shipment add SH-N14 NC-0072 NC-0001").err())
+                    .isEqualTo(
+                            "shipment add SH-N14: cores NC-0072, NC-0001 are on it already; nothing"
+                                    + " is left to do\n");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void what_the_return_centre_said_already_is_not_recorded_once_more(TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell maren = RackShells.maren(larkmere);
+            String row = "acknowledge SH-N13 received NC-0O70 --serial 7P1 --as-written";
+            told(maren, row);
+            assertThat(maren.line(row).err())
+                    .isEqualTo(
+                            "core \"NC-0O70\", serial \"7P1\" of shipment SH-N13: that they received"
+                                    + " it is recorded already, as said at 2026-04-10 12:00 (fact"
+                                    + " 9.1); nothing is left to do; if it is wrong, reverse 9.1"
+                                    + " --reason TEXT\n");
+            told(maren, "acknowledge SH-N13 rejected NC-0O70 --reason cracked --as-written");
+            told(maren, "acknowledge SH-N13 rejected NC-0O70 --reason leaking --as-written");
+            assertThat(
+                            maren.line(
+                                            "acknowledge SH-N13 rejected NC-0O70 --reason leaking"
+                                                    + " --as-written")
+                                    .status())
+                    .isEqualTo(Status.REFUSED);
+            told(maren, "reverse 9.1 --reason \"another one\"");
+            told(maren, row);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
     void what_cannot_be_is_refused_with_the_way_out(TestStores stores) {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell hal = RackShells.hal(larkmere);
@@ -162,8 +204,8 @@ class ShipmentCommandsTest {
             told(hal, "shipment add SH-N14 NC-0072");
             assertThat(hal.line("shipment add SH-N14 NC-0072").err())
                     .isEqualTo(
-                            "core \"NC-0072\" onto shipment SH-N14: it is on it already; nothing is"
-                                    + " left to do\n");
+                            "shipment add SH-N14: core NC-0072 is on it already; nothing is left to"
+                                    + " do\n");
             assertThat(hal.line("ship SH-N14 --at \"2026-04-10 11:00\"").err())
                     .isEqualTo(
                             "core \"NC-0072\": it was added later, at 2026-04-10 12:00; say with --at"

@@ -9,6 +9,8 @@ import counterbench.facts.TestRows;
 import counterbench.journal.Draft;
 import counterbench.journal.store.JooqJournal;
 import counterbench.people.Role;
+import counterbench.review.FindingId;
+import counterbench.review.store.FindingBook;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
@@ -126,11 +128,37 @@ class FindingCommandsTest {
                         site      NORTH
                         campaign  HB-0417
                         month     2026-01
+                        terms     HB-0417, revision A: 3 HB-3013 Seal ring 16 mm, new each time, replaces HB-3003
                         """)
                 .contains(
                         "state     open until it is put right, or the role lead settles it with a reason\n")
                 .contains("\nBefore anybody works on it again\n")
                 .contains("never feel for a leak by hand");
+    }
+
+    @ParameterizedTest
+    @MethodSource("h2")
+    void show_tells_the_terms_of_the_step_and_of_the_core_in_question(TestStores kind) {
+        larkmere = Larkmere.full(kind);
+        assertThat(shown("wait-short"))
+                .containsPattern(
+                        "\nterms     [A-Z]{2}-[0-9]{4}, revision [A-Z0-9]: .*: at least [0-9.]+ min\n");
+        assertThat(shown("core-packaging"))
+                .containsPattern(
+                        "\nterms     [A-Z]{2}-[0-9]{4}, revision [A-Z0-9]: drain at least [0-9]+ min,"
+                                + " then [0-9] plugs, packaging: [a-z]+, ship within [0-9]+ days of"
+                                + " completion, charge until accepted: ");
+    }
+
+    private String shown(String rule) {
+        FindingId id =
+                new FindingBook(larkmere.store())
+                        .now(Larkmere.NORTH, Larkmere.AS_OF, jobs -> {}).stream()
+                                .filter(s -> s.finding().rule().word().equals(rule))
+                                .findFirst()
+                                .orElseThrow()
+                                .id();
+        return run("finding show " + id).out();
     }
 
     @ParameterizedTest
