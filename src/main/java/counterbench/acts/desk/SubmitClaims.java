@@ -20,7 +20,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -67,7 +66,6 @@ public record SubmitClaims(
         Settlements settled = situation.directory().settlements();
         List<String> numbers = new ArrayList<>(situation.directory().claims());
         List<FactRow> rows = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean held = false;
         for (String name : jobs) {
@@ -84,10 +82,9 @@ public record SubmitClaims(
             String claim = number == null ? next(numbers, situation) : number;
             numbers.add(claim);
             rows.add(row(claim, draft, situation));
-            late(draft).ifPresent(remarks::add);
         }
         refuse(problems, held);
-        return new Decision(rows, remarks);
+        return new Decision(rows, List.of());
     }
 
     private void refuseTaken(Situation situation) {
@@ -182,11 +179,5 @@ public record SubmitClaims(
                 .with("currency", situation.site().currency().getCurrencyCode())
                 .with("replaces", draft.replaces())
                 .with("by", stamp.by());
-    }
-
-    private Optional<String> late(Draft draft) {
-        return Optional.ofNullable(draft.submitBy())
-                .filter(on::isAfter)
-                .map(by -> "job " + draft.job() + " was to be claimed by " + by);
     }
 }

@@ -149,7 +149,8 @@ class ClaimCommandsTest {
             assertThat(opened.out())
                     .startsWith("overridden for job N-103: 1 core of it was never removed")
                     .contains("claim CN-063 for job N-103: 1234.00 USD\n");
-            assertThat(opened.err()).contains("job N-103 was to be claimed by 2026-03-07");
+            assertThat(opened.err())
+                    .contains("fix claimed-late: claim CN-063: due by 2026-03-07, submitted on");
         }
     }
 
@@ -266,6 +267,27 @@ class ClaimCommandsTest {
                     .isEqualTo(
                             "claim \"CN-001\": that number is taken; leave --claim out for the next"
                                     + " free one, CN-063\n");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void desk_and_review_agree_on_the_last_day_also_of_a_job_that_was_not_needed(
+            TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            assertThat(quinn.line("claim ageing --site SOUTH --format csv").out())
+                    .contains("to claim,,S-215,2026-01-28,72,,2026-03-19,-22,");
+            assertThat(quinn.line("claim submit S-215 --site SOUTH").err())
+                    .isEqualTo(
+                            "fix claimed-late: claim CS-048: due by 2026-03-19, submitted on"
+                                    + " 2026-04-10\n");
+            assertThat(quinn.line("review --site SOUTH --rule claimed-late --format csv").out())
+                    .contains("claim CS-048: due by 2026-03-19, submitted on 2026-04-10");
+            assertThat(quinn.line("claim ageing --format csv").out())
+                    .contains("to claim,,N-163,2026-03-25,16,,2026-05-14,34,");
+            assertThat(quinn.line("claim submit N-163").err()).isEmpty();
         }
     }
 }
