@@ -2,7 +2,6 @@ package counterbench.acts.desk;
 
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
-import counterbench.acts.JobState;
 import counterbench.acts.Named;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
@@ -69,7 +68,7 @@ public record SubmitClaims(
         List<Problem> problems = new ArrayList<>();
         boolean held = false;
         for (String name : jobs) {
-            ClaimCase found = claimable(situation.job(name));
+            ClaimCase found = ClaimCase.demand(situation.job(name), asked(name));
             Draft draft = found.draft(costs, situation.directory());
             problems.addAll(lacks(draft));
             List<Against> against = found.against(on, settled);
@@ -131,23 +130,6 @@ public record SubmitClaims(
 
     private static String asked(String job) {
         return "claim for job \"" + job + "\"";
-    }
-
-    private static ClaimCase claimable(JobState job) {
-        return ClaimCase.of(job)
-                .orElseThrow(
-                        () ->
-                                job.job().isOpen()
-                                        ? new Refused(
-                                                asked(job.name()),
-                                                "the job is not done",
-                                                "claim it when it is; what it lacks: job show "
-                                                        + job.name())
-                                        : new Refused(
-                                                asked(job.name()),
-                                                "the terms in force pay nothing for it",
-                                                "look at them: campaign show "
-                                                        + job.job().campaign()));
     }
 
     private static List<Problem> lacks(Draft draft) {
