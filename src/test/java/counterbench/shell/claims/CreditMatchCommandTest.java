@@ -11,6 +11,7 @@ import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import counterbench.shell.care.ReverseCommand;
 import counterbench.shell.intake.ImportCommand;
+import counterbench.shell.rack.RackCommand;
 import counterbench.shell.review.ReviewCommand;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,6 +30,8 @@ class CreditMatchCommandTest {
                 new BaseCommand[] {
                     new CreditMatchCommand(larkmere::store, larkmere.sites()),
                     new ClaimListCommand(larkmere::store, larkmere.sites()),
+                    new ClaimShowCommand(larkmere::store, larkmere.sites()),
+                    new RackCommand(larkmere::store, larkmere.sites()),
                     new ImportCommand(larkmere::store, larkmere.sites()),
                     new ReverseCommand(larkmere::store, larkmere.sites()),
                     new ReviewCommand(larkmere::store, larkmere.sites())
@@ -149,10 +152,14 @@ class CreditMatchCommandTest {
     }
 
     private Path line(String name, String amount) throws IOException {
+        return line(name, amount, "2026-04-09");
+    }
+
+    private Path line(String name, String amount, String paid) throws IOException {
         Path paper = Files.createDirectories(folder.resolve(name));
         Files.writeString(
                 paper.resolve("credits.csv"),
-                "remittance,line,amount,paid_on\nRM-Y,1," + amount + ",2026-04-09\n");
+                "remittance,line,amount,paid_on\nRM-Y,1," + amount + "," + paid + "\n");
         return paper;
     }
 
@@ -212,7 +219,89 @@ class CreditMatchCommandTest {
 
             assertThat(matched.err())
                     .contains("credit RM-C/1, 395.00, goes to claim CN-016\n")
+                    .contains("core credit RM-C/1 clears the charge of core NC-0025\n")
                     .doesNotContain("too much");
+            assertThat(quinn.line("claim show CN-016 --format csv").out())
+                    .contains("core credit,RM-C/1 for core NC-0025,2026-04-09,395.00");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_core_credit_with_a_slip_is_tied_to_its_core_and_the_charge_is_cleared(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line(
+                    "import "
+                            + Files.writeString(
+                                    folder.resolve("credits.csv"),
+                                    """
+                                    remittance,line,amount,paid_on,claim,core,kind
+                                    RM-C,1,330.00,2026-04-09,CN-059,NC-O071,core
+                                    RM-C,2,395.00,2026-04-09,,ZZ-7,core
+                                    """));
+            assertThat(quinn.line("rack --format csv").out()).contains("NC-0071,N-165,");
+
+            var matched = quinn.line("credit match");
+
+            assertThat(matched.err())
+                    .contains("credit RM-C/1, 330.00, goes to claim CN-059\n")
+                    .contains("core credit RM-C/1 clears the charge of core NC-0071\n")
+                    .contains(
+                            "core credit RM-C/2 names no core that we know: if the core's job is"
+                                    + " claimed, name its claim (credit match RM-C/2 --claim CLAIM);"
+                                    + " else reverse its line (journal show) and import it with the"
+                                    + " core's tag\n");
+            assertThat(quinn.line("rack --all --format csv").out())
+                    .contains("NC-0071,N-165,TK-2605,credited,");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_claim_takes_no_line_twice_and_one_submitted_later_not_without_a_word(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + line("old", "1245.16", "2026-04-07"));
+
+            assertThat(
+                            quinn.line(
+                                            "credit match RM-Y/1 --claim CN-061=600.00 --claim"
+                                                    + " CN-061=645.16")
+                                    .err())
+                    .isEqualTo(
+                            "credit \"RM-Y/1\": claim CN-061 is said more than once; say each claim"
+                                    + " once, with all that it gets\n");
+            assertThat(quinn.line("credit match RM-Y/1 --claim CN-061").err())
+                    .contains(
+                            "claim CN-061 was submitted on 2026-04-08, after that was paid; if it is"
+                                    + " not the one, reverse this entry\n");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_line_older_than_every_claim_like_it_offers_none(TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere).onScreen(200);
+            quinn.line(
+                    "import "
+                            + Files.writeString(
+                                    folder.resolve("credits.csv"),
+                                    """
+                                    remittance,line,amount,paid_on,claim
+                                    RM-Y,1,1245.16,2026-01-10,CN-060
+                                    """));
+
+            var asked = quinn.line("credit match", "none", "1", "CN-060");
+
+            assertThat(asked.out())
+                    .contains("it names claim CN-060, but it was paid before the claim")
+                    .doesNotContain("1  claim CN-060", "1  claim CN-061");
+            assertThat(asked.err()).contains("number \"1\": there is no list to choose from");
+            assertThat(asked.err()).contains("credit RM-Y/1, 1245.16, goes to claim CN-060\n");
         }
     }
 
