@@ -151,6 +151,23 @@ class CreditMatchCommandTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void only_the_lines_that_are_gone_are_told_to_have_lost_their_match(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + remittance());
+            quinn.line("credit match");
+
+            assertThat(quinn.line("reverse 9.1 --reason \"wrong remittance\"").err())
+                    .startsWith("entry 10 matched RM-X/1 and counts no more without it; ");
+            assertThat(quinn.line("reverse 9.3 --reason \"wrong remittance\"").err()).isEmpty();
+            assertThat(quinn.line("reverse 9 --reason \"wrong remittance\"").err())
+                    .startsWith("entry 10 matched RM-X/1, RM-X/2 and counts no more without ");
+        }
+    }
+
     private Path line(String name, String amount) throws IOException {
         return line(name, amount, "2026-04-09");
     }
