@@ -49,7 +49,7 @@ final class ChartDrawing {
     /** Keeps the frame off the edges of its rows, which may be those of a printed page. */
     private static final int INSET = 3 * Units.EMU_PER_POINT;
 
-    private static final int LAST_ROW = (int) ReportSheet.ROW_HEIGHT * Units.EMU_PER_POINT;
+    private static final int LAST_ROW = Units.toEMU(ReportSheet.ROW_HEIGHT);
 
     private final StreamedWorkbook workbook;
     private final ChartLayout layout;
