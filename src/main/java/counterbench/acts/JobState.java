@@ -3,6 +3,8 @@ package counterbench.acts;
 import counterbench.campaign.Condition.Holds;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
+import counterbench.claims.Credit;
+import counterbench.claims.matching.CreditedCore;
 import counterbench.cores.CoreHistory;
 import counterbench.job.Job;
 import counterbench.job.OnVehicle;
@@ -117,6 +119,16 @@ public final class JobState {
     /** Its cores, by tag. */
     public List<CoreHistory> cores() {
         return jobCase.cores();
+    }
+
+    /** The core that a core credit of one of its claims is for, if that can be told. */
+    public Optional<String> creditedCore(Credit credit) {
+        return CreditedCore.of(credit, jobCase.coreNames());
+    }
+
+    /** The core credits of its claims that are for one of its cores. */
+    public List<Credit> coreCredits(CoreHistory core) {
+        return jobCase.coreCredits(core);
     }
 
     /** Serials of the kits that were issued to it, in order of time. */

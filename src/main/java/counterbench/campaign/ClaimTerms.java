@@ -1,9 +1,11 @@
 package counterbench.campaign;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,6 +31,11 @@ public record ClaimTerms(
     /** Whether an operation is for jobs of that outcome in particular. */
     public boolean payFor(String outcome) {
         return operations.stream().anyMatch(o -> outcome.equals(o.when().answers().get("outcome")));
+    }
+
+    /** The last day on which a job that was done on a day may be claimed, if the terms limit it. */
+    public Optional<LocalDate> lastDay(LocalDate doneOn) {
+        return Optional.ofNullable(submitWithinDays).map(doneOn::plusDays);
     }
 
     /** A labour operation: its number, hours, and for which vehicles or outcome. */

@@ -33,6 +33,7 @@ public final class RowCheck {
             case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
             case SHIPMENTS -> checkWeight(row, complaints);
+            case CREDITS -> checkReversal(row, complaints);
             default -> {
                 // Its cells are all there is to check.
             }
@@ -110,6 +111,18 @@ public final class RowCheck {
             complaints.of("weight", "has no unit", "write kg or lb under weight_unit");
         }
         positive(row, "weight", complaints);
+    }
+
+    /** A line that takes money back bears it below zero, or it would count as money that came. */
+    private static void checkReversal(FactRow row, Complaints complaints) {
+        boolean takesBack = "reversal".equals(row.text("kind"));
+        if (takesBack && Objects.requireNonNull(row.decimal("amount")).signum() >= 0) {
+            complaints.of(
+                    "amount",
+                    "is not below zero, and a reversal takes back what was paid",
+                    "write it below zero, such as -912.71; if it is money that came, correct the"
+                            + " kind");
+        }
     }
 
     /** Complains of a number that is said and is not above zero. */

@@ -2,6 +2,9 @@ package counterbench.review;
 
 import counterbench.campaign.Pack;
 import counterbench.campaign.Vehicle;
+import counterbench.claims.Credit;
+import counterbench.claims.matching.Candidate;
+import counterbench.claims.matching.CreditedCore;
 import counterbench.cores.Acknowledgement;
 import counterbench.cores.CoreEvent;
 import counterbench.cores.CoreHistory;
@@ -52,6 +55,25 @@ public record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
         file.cores().forEach(e -> byTag.computeIfAbsent(e.core(), c -> new ArrayList<>()).add(e));
         return byTag.entrySet().stream()
                 .map(e -> new CoreHistory(e.getKey(), e.getValue(), file.acknowledgements()))
+                .toList();
+    }
+
+    /** The names of the job's removed cores. */
+    public List<Candidate.Core> coreNames() {
+        return cores().stream()
+                .map(core -> new Candidate.Core(core.core(), core.serial()))
+                .toList();
+    }
+
+    /** The core credits of the job's claims that are for one of its cores. */
+    public List<Credit> coreCredits(CoreHistory core) {
+        return file.credits().stream()
+                .filter(credit -> credit.kind() == Credit.Kind.CORE)
+                .filter(
+                        credit ->
+                                CreditedCore.of(credit, coreNames())
+                                        .filter(core.core()::equals)
+                                        .isPresent())
                 .toList();
     }
 

@@ -1,6 +1,7 @@
 package counterbench.claims;
 
 import counterbench.campaign.ClaimTerms;
+import counterbench.campaign.Condition;
 import counterbench.job.Job;
 import counterbench.job.Outcome;
 import counterbench.judgement.Finding;
@@ -15,6 +16,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -60,6 +62,16 @@ public final class ClaimStory {
 
     public static ClaimTerms terms(@Nullable Integer days, ClaimTerms.Needs needs) {
         return new ClaimTerms(List.of(), BigDecimal.ZERO, days, needs);
+    }
+
+    /** Terms that pay for a look at a vehicle that turns out not to need the work, too. */
+    public static ClaimTerms termsForALook(@Nullable Integer days, ClaimTerms.Needs needs) {
+        Condition notNeeded = new Condition(Map.of("outcome", "not-needed"));
+        return new ClaimTerms(
+                List.of(new ClaimTerms.Operation("52-199", new BigDecimal("0.5"), notNeeded)),
+                BigDecimal.ZERO,
+                days,
+                needs);
     }
 
     public static Job job(@Nullable Instant endedAt, @Nullable Outcome outcome) {

@@ -17,6 +17,7 @@ import counterbench.judgement.SubjectKind;
 import counterbench.review.FindingId;
 import counterbench.review.JudgeComponent;
 import counterbench.review.Settlements;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.stock.StoreCosts;
 import java.math.BigDecimal;
@@ -48,6 +49,28 @@ public final class ClaimCase {
         Optional<ClaimTerms> terms = pack.map(Pack::claim);
         return terms.filter(t -> DraftClaim.isDone(job.job(), t))
                 .map(t -> new ClaimCase(job, t, new DueCores(pack.get(), job.attributes())));
+    }
+
+    /**
+     * Of a job that is done, under terms that pay for it.
+     *
+     * @param asked what was asked, for the refusal
+     * @throws Refused if it is not done, or the terms pay nothing for it
+     */
+    public static ClaimCase demand(JobState job, String asked) {
+        return of(job).orElseThrow(
+                        () ->
+                                job.job().isOpen()
+                                        ? new Refused(
+                                                asked,
+                                                "the job is not done",
+                                                "claim it when it is; what it lacks: job show "
+                                                        + job.name())
+                                        : new Refused(
+                                                asked,
+                                                "the terms in force pay nothing for it",
+                                                "look at them: campaign show "
+                                                        + job.job().campaign()));
     }
 
     /** The job. */

@@ -4,9 +4,11 @@ import counterbench.claims.Claim;
 import counterbench.claims.Standing;
 import counterbench.job.Job;
 import counterbench.shared.Site;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,5 +40,10 @@ public record ClaimLine(Standing standing, @Nullable Job job) {
     /** Whether money is still to come for it, or too much came. */
     public boolean isOpen() {
         return standing.open().filter(open -> open.signum() != 0).isPresent();
+    }
+
+    /** What came for it beyond what it asks, above zero; empty where not too much came. */
+    public Optional<BigDecimal> overpaid() {
+        return standing.open().filter(open -> open.signum() < 0).map(BigDecimal::negate);
     }
 }

@@ -7,17 +7,14 @@ import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
 import counterbench.claims.Credit;
 import counterbench.claims.Money;
-import counterbench.claims.Standing;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
-import counterbench.review.JobFile;
 import counterbench.shared.Refused;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /** Says which claims some lines of remittances pay. */
 public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
@@ -52,37 +49,10 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
         shares.forEach(share -> check(share, situation, matched));
         return new Decision(
                 shares.stream().map(this::row).toList(),
-                shares.stream().flatMap(share -> doubt(share, situation).stream()).toList());
-    }
-
-    /** What the person should know of a pair that was taken all the same. */
-    private static Optional<String> doubt(Share share, Situation situation) {
-        JobFile file = situation.job(share.job()).file();
-        return file.claims().stream()
-                .filter(claim -> claim.claim().equals(share.claim()))
-                .findFirst()
-                .map(claim -> Standing.of(claim, besides(share.credit(), file)))
-                .map(standing -> doubt(share, standing));
-    }
-
-    /** A line that names the claim itself counts for it already, and not twice once matched. */
-    private static List<Credit> besides(Credit credit, JobFile file) {
-        return file.credits().stream().filter(c -> !c.name().equals(credit.name())).toList();
-    }
-
-    private static @Nullable String doubt(Share share, Standing standing) {
-        String claim = "claim " + share.claim();
-        if (!standing.stands()) {
-            return claim + " stands no more: it is " + standing.state().words();
-        }
-        if (share.credit().kind() == Credit.Kind.CORE) {
-            return null;
-        }
-        return standing.open()
-                .map(open -> open.subtract(share.amount()))
-                .filter(left -> left.signum() < 0)
-                .map(left -> claim + " is paid " + Money.text(left.negate()) + " too much by that")
-                .orElse(null);
+                shares.stream()
+                        .map(share -> MatchRemark.of(share, situation.job(share.job())))
+                        .flatMap(Optional::stream)
+                        .toList());
     }
 
     private void check(Share share, Situation situation, Set<String> matched) {
@@ -99,11 +69,22 @@ public record MatchCredits(List<Share> shares, Stamp stamp) implements Act {
         if (!isThere) {
             throw new Refused(asked, "there is no claim " + share.claim(), "claim list names them");
         }
-        BigDecimal whole =
+        checkWhole(asked, share);
+    }
+
+    /** All of a line is shared out, to each claim once. */
+    private void checkWhole(String asked, Share share) {
+        List<Share> ofLine =
                 shares.stream()
                         .filter(s -> s.credit().name().equals(share.credit().name()))
-                        .map(Share::amount)
-                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+                        .toList();
+        if (ofLine.stream().filter(s -> s.claim().equals(share.claim())).count() > 1) {
+            throw new Refused(
+                    asked,
+                    "claim " + share.claim() + " is said more than once",
+                    "say each claim once, with all that it gets");
+        }
+        BigDecimal whole = Money.sum(ofLine.stream().map(Share::amount).toList());
         if (whole.compareTo(share.credit().amount()) != 0) {
             throw new Refused(
                     asked,

@@ -2,7 +2,6 @@ package counterbench.acts.desk;
 
 import counterbench.acts.Act;
 import counterbench.acts.Decision;
-import counterbench.acts.JobState;
 import counterbench.acts.Named;
 import counterbench.acts.Situation;
 import counterbench.acts.Stamp;
@@ -20,7 +19,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -67,11 +65,10 @@ public record SubmitClaims(
         Settlements settled = situation.directory().settlements();
         List<String> numbers = new ArrayList<>(situation.directory().claims());
         List<FactRow> rows = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         boolean held = false;
         for (String name : jobs) {
-            ClaimCase found = claimable(situation.job(name));
+            ClaimCase found = ClaimCase.demand(situation.job(name), asked(name));
             Draft draft = found.draft(costs, situation.directory());
             problems.addAll(lacks(draft));
             List<Against> against = found.against(on, settled);
@@ -84,10 +81,9 @@ public record SubmitClaims(
             String claim = number == null ? next(numbers, situation) : number;
             numbers.add(claim);
             rows.add(row(claim, draft, situation));
-            late(draft).ifPresent(remarks::add);
         }
         refuse(problems, held);
-        return new Decision(rows, remarks);
+        return new Decision(rows, List.of());
     }
 
     private void refuseTaken(Situation situation) {
@@ -136,23 +132,6 @@ public record SubmitClaims(
         return "claim for job \"" + job + "\"";
     }
 
-    private static ClaimCase claimable(JobState job) {
-        return ClaimCase.of(job)
-                .orElseThrow(
-                        () ->
-                                job.job().isOpen()
-                                        ? new Refused(
-                                                asked(job.name()),
-                                                "the job is not done",
-                                                "claim it when it is; what it lacks: job show "
-                                                        + job.name())
-                                        : new Refused(
-                                                asked(job.name()),
-                                                "the terms in force pay nothing for it",
-                                                "look at them: campaign show "
-                                                        + job.job().campaign()));
-    }
-
     private static List<Problem> lacks(Draft draft) {
         return draft.lacks().stream()
                 .map(why -> new Problem(asked(draft.job()), why, "then draft it again"))
@@ -182,11 +161,5 @@ public record SubmitClaims(
                 .with("currency", situation.site().currency().getCurrencyCode())
                 .with("replaces", draft.replaces())
                 .with("by", stamp.by());
-    }
-
-    private Optional<String> late(Draft draft) {
-        return Optional.ofNullable(draft.submitBy())
-                .filter(on::isAfter)
-                .map(by -> "job " + draft.job() + " was to be claimed by " + by);
     }
 }

@@ -38,9 +38,7 @@ public final class CoreCredits {
     public List<Credit> of(CoreCase core) {
         return Stream.concat(
                         ofNoClaim.getOrDefault(core.core().core(), List.of()).stream(),
-                        core.job().file().credits().stream()
-                                .filter(c -> c.kind() == Credit.Kind.CORE)
-                                .filter(c -> names(c, core)))
+                        core.job().coreCredits(core.core()).stream())
                 .toList();
     }
 
@@ -54,11 +52,5 @@ public final class CoreCredits {
                         .max(Comparator.naturalOrder())
                         .map(site::startOf)
                 : Optional.empty();
-    }
-
-    private static boolean names(Credit credit, CoreCase core) {
-        return credit.core() == null
-                ? credit.serial() != null && credit.serial().equals(core.core().serial())
-                : credit.core().equals(core.core().core());
     }
 }

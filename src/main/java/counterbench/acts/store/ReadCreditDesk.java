@@ -5,6 +5,7 @@ import counterbench.claims.Claim;
 import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.claims.matching.Candidate;
+import counterbench.claims.matching.CreditedCore;
 import counterbench.db.Store;
 import counterbench.job.Job;
 import counterbench.review.JobCase;
@@ -45,7 +46,7 @@ public final class ReadCreditDesk {
                     component -> {
                         for (JobFile file : component.jobs()) {
                             List<Candidate.Core> cores =
-                                    cores(new JobCase(site, scan.terms(), now, file));
+                                    new JobCase(site, scan.terms(), now, file).coreNames();
                             file.credits().stream()
                                     .filter(c -> !c.matched() && !isOfItsCore(c, cores))
                                     .forEach(credits::add);
@@ -69,19 +70,7 @@ public final class ReadCreditDesk {
     }
 
     private static boolean isOfItsCore(Credit credit, List<Candidate.Core> cores) {
-        return credit.kind() == Credit.Kind.CORE
-                && cores.stream()
-                        .anyMatch(
-                                core ->
-                                        core.tag().equals(credit.core())
-                                                || (credit.serial() != null
-                                                        && credit.serial().equals(core.serial())));
-    }
-
-    private static List<Candidate.Core> cores(JobCase jobCase) {
-        return jobCase.cores().stream()
-                .map(core -> new Candidate.Core(core.core(), core.serial()))
-                .toList();
+        return credit.kind() == Credit.Kind.CORE && CreditedCore.of(credit, cores).isPresent();
     }
 
     private static Candidate candidate(Claim claim, JobFile file, List<Candidate.Core> cores) {

@@ -8,11 +8,17 @@ import counterbench.care.ReversalRequest;
 import counterbench.db.Store;
 import counterbench.journal.store.AllPosted;
 import counterbench.shared.Site;
+import java.util.HashSet;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
 
 /** Which matches count no more since the lines of remittances were taken back that they match. */
 public final class LostMatches {
@@ -29,61 +35,91 @@ public final class LostMatches {
         return store.read(sql -> read(sql, request));
     }
 
+    /** Three questions, however many lines there are: the remittances of one entry are few. */
     private SortedMap<Long, Set<String>> read(DSLContext sql, ReversalRequest request) {
-        SortedMap<Long, Set<String>> lost = new TreeMap<>();
         AllPosted posted = new AllPosted(sql);
-        sql
+        Set<String> gone = linesOf(sql, request);
+        gone.removeAll(there(sql, posted, request));
+        return gone.isEmpty() ? new TreeMap<>() : matching(sql, posted, request, gone);
+    }
+
+    private Set<String> linesOf(DSLContext sql, ReversalRequest request) {
+        return sql
                 .select(CREDITS_FACT.LINE, CREDITS_FACT.REMITTANCE, CREDITS_FACT.REMITTANCE_LINE)
                 .from(CREDITS_FACT)
                 .join(ENTRY)
                 .on(ENTRY.BATCH.eq(CREDITS_FACT.BATCH))
-                .where(
-                        ENTRY.SITE_NO.eq((short) site.no()),
-                        ENTRY.NUMBER.eq(request.entry()),
-                        CREDITS_FACT.SITE_NO.eq((short) site.no()))
+                .where(isOf(request))
                 .fetch()
                 .stream()
                 .filter(r -> request.covers(r.value1()))
-                .filter(r -> !isThere(sql, posted, r.value2(), r.value3()))
-                .forEach(r -> add(sql, posted, r.value2(), r.value3(), lost));
-        return lost;
+                .map(r -> name(r.value2(), r.value3()))
+                .collect(Collectors.toCollection(HashSet::new));
     }
 
-    private boolean isThere(DSLContext sql, AllPosted posted, String remittance, String line) {
+    private Condition isOf(ReversalRequest request) {
+        return ENTRY.SITE_NO
+                .eq((short) site.no())
+                .and(ENTRY.NUMBER.eq(request.entry()))
+                .and(CREDITS_FACT.SITE_NO.eq((short) site.no()));
+    }
+
+    private Select<Record1<String>> remittances(ReversalRequest request) {
+        return DSL.selectDistinct(CREDITS_FACT.REMITTANCE)
+                .from(CREDITS_FACT)
+                .join(ENTRY)
+                .on(ENTRY.BATCH.eq(CREDITS_FACT.BATCH))
+                .where(isOf(request));
+    }
+
+    /** The lines of the same remittances that are still said by some entry. */
+    private Set<String> there(DSLContext sql, AllPosted posted, ReversalRequest request) {
         return sql
-                .select(CREDITS_FACT.BATCH, CREDITS_FACT.LINE)
+                .select(
+                        CREDITS_FACT.BATCH,
+                        CREDITS_FACT.LINE,
+                        CREDITS_FACT.REMITTANCE,
+                        CREDITS_FACT.REMITTANCE_LINE)
                 .from(CREDITS_FACT)
                 .where(
                         CREDITS_FACT.SITE_NO.eq((short) site.no()),
-                        CREDITS_FACT.REMITTANCE.eq(remittance),
-                        CREDITS_FACT.REMITTANCE_LINE.eq(line))
+                        CREDITS_FACT.REMITTANCE.in(remittances(request)))
                 .fetch()
                 .stream()
-                .anyMatch(r -> posted.counts(site.no(), r.value1(), r.value2()));
+                .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
+                .map(r -> name(r.value3(), r.value4()))
+                .collect(Collectors.toSet());
     }
 
-    private void add(
-            DSLContext sql,
-            AllPosted posted,
-            String remittance,
-            String line,
-            SortedMap<Long, Set<String>> lost) {
+    private SortedMap<Long, Set<String>> matching(
+            DSLContext sql, AllPosted posted, ReversalRequest request, Set<String> gone) {
+        SortedMap<Long, Set<String>> lost = new TreeMap<>();
         sql
-                .select(ENTRY.NUMBER, MATCHES_FACT.BATCH, MATCHES_FACT.LINE)
+                .select(
+                        ENTRY.NUMBER,
+                        MATCHES_FACT.BATCH,
+                        MATCHES_FACT.LINE,
+                        MATCHES_FACT.REMITTANCE,
+                        MATCHES_FACT.REMITTANCE_LINE)
                 .from(MATCHES_FACT)
                 .join(ENTRY)
                 .on(ENTRY.BATCH.eq(MATCHES_FACT.BATCH))
                 .where(
                         ENTRY.SITE_NO.eq((short) site.no()),
                         MATCHES_FACT.SITE_NO.eq((short) site.no()),
-                        MATCHES_FACT.REMITTANCE.eq(remittance),
-                        MATCHES_FACT.REMITTANCE_LINE.eq(line))
+                        MATCHES_FACT.REMITTANCE.in(remittances(request)))
                 .fetch()
                 .stream()
+                .filter(r -> gone.contains(name(r.value4(), r.value5())))
                 .filter(r -> posted.counts(site.no(), r.value2(), r.value3()))
                 .forEach(
                         r ->
                                 lost.computeIfAbsent(r.value1(), entry -> new TreeSet<>())
-                                        .add(remittance + "/" + line));
+                                        .add(name(r.value4(), r.value5())));
+        return lost;
+    }
+
+    private static String name(String remittance, String line) {
+        return remittance + "/" + line;
     }
 }

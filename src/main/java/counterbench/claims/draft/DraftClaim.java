@@ -80,7 +80,7 @@ public record DraftClaim(
                 cents(hours.multiply(hour)),
                 cents(withAllowance(cost.amount())),
                 cents(coreCharge),
-                terms.submitWithinDays() == null ? null : day.plusDays(terms.submitWithinDays()),
+                terms.lastDay(day).orElse(null),
                 replaced().orElse(null),
                 lines(numbered, hours, hour),
                 lacks);

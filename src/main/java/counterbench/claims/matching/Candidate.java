@@ -43,6 +43,14 @@ public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, Big
                 || open().filter(open -> open.signum() <= 0).isEmpty();
     }
 
+    /**
+     * Whether it was there when a credit was paid: what was paid before a claim was submitted does
+     * not pay it. A core's charge may be cleared before its job is claimed.
+     */
+    boolean isThereFor(Credit credit) {
+        return credit.kind() == Credit.Kind.CORE || !credit.paidOn().isBefore(claim.submittedOn());
+    }
+
     /** Whether a credit names it, its vehicle or one of its cores, to the letter. */
     boolean isNamedBy(Credit credit) {
         return same(credit.claim(), name())

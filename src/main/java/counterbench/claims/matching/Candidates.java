@@ -73,10 +73,14 @@ final class Candidates {
                 : byField.getOrDefault(field + Slips.plain(value), List.of());
     }
 
-    /** The best of those that may take the credit, and of those that are paid in full. */
+    /**
+     * The best of those that may take the credit, and of those that are paid in full; none that was
+     * submitted after it was paid.
+     */
     private static List<Ranked> rank(Credit credit, Collection<Candidate> some) {
         Map<Boolean, List<Ranked>> ranked =
                 some.stream()
+                        .filter(candidate -> candidate.isThereFor(credit))
                         .map(candidate -> new Ranked(candidate, Likeness.of(credit, candidate)))
                         .filter(r -> !r.likeness().speaksFor().isEmpty())
                         .filter(r -> r.likeness().points() > 0)

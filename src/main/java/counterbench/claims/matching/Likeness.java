@@ -148,9 +148,9 @@ public record Likeness(
 
         private void date() {
             long days = ChronoUnit.DAYS.between(candidate.claim().submittedOn(), credit.paidOn());
-            if (days < 0) {
+            if (!candidate.isThereFor(credit)) {
                 against(-10, "it was paid before the claim was submitted", true);
-            } else if (days <= USUAL_DAYS) {
+            } else if (Math.abs(days) <= USUAL_DAYS) {
                 points += 1;
             }
         }

@@ -7,6 +7,7 @@ import counterbench.claims.matching.Proposal.Share;
 import counterbench.claims.matching.Proposal.Verdict;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -45,7 +46,7 @@ public final class Matching {
      * What is to become of each credit, in their order.
      *
      * @param credits those that nobody matched yet; core credits only where they name no core that
-     *     is known
+     *     is known; naming a claim does not do for these, since they are for a core
      */
     public static List<Proposal> of(Collection<Credit> credits, Collection<Candidate> claims) {
         List<Proposal> first = once(credits, claims);
@@ -87,7 +88,7 @@ public final class Matching {
     private Proposal propose(Credit credit) {
         List<Ranked> ranked = candidates.ranked(credit);
         Optional<Candidate> itsClaim = candidates.named(credit.claim());
-        if (itsClaim.isPresent()) {
+        if (itsClaim.isPresent() && credit.kind() != Credit.Kind.CORE) {
             return ofNamed(credit, itsClaim.get(), ranked);
         }
         Optional<Proposal> several = several(credit, ranked);
@@ -100,7 +101,7 @@ public final class Matching {
         String doubt = null;
         if (likeness.contradicted()) {
             doubt = "it names claim " + claim.name() + ", but " + against(likeness);
-        } else if (!isSupported(credit, claim, likeness)) {
+        } else if (!isSupported(claim, likeness)) {
             doubt = "nothing but the number says that it is claim " + claim.name();
         } else if (isTooMuch(claim, named.getOrDefault(claim.name(), BigDecimal.ZERO))) {
             doubt = "with it, more comes for claim " + claim.name() + " than it asks";
@@ -116,7 +117,7 @@ public final class Matching {
                         credit,
                         Verdict.DOUBTFUL,
                         List.of(),
-                        withNamed(ranked, claim, likeness),
+                        claim.isThereFor(credit) ? withNamed(ranked, claim, likeness) : ranked,
                         doubt);
     }
 
@@ -134,10 +135,10 @@ public final class Matching {
     }
 
     /** The lines that name a claim may make up its total together. */
-    private boolean isSupported(Credit credit, Candidate claim, Likeness likeness) {
+    private boolean isSupported(Candidate claim, Likeness likeness) {
         boolean together =
                 claim.claim().total().filter(total -> total.compareTo(sum(claim)) == 0).isPresent();
-        return likeness.speaksFor().size() > 1 || (credit.kind() != Credit.Kind.CORE && together);
+        return likeness.speaksFor().size() > 1 || together;
     }
 
     private BigDecimal sum(Candidate claim) {
@@ -158,13 +159,12 @@ public final class Matching {
             return Optional.empty();
         }
         String[] names = BETWEEN_CLAIMS.split(said.strip(), -1);
-        List<Share> shares = new ArrayList<>();
-        for (String name : names) {
-            candidates
-                    .named(name)
-                    .flatMap(c -> c.open().map(open -> new Share(c, open)))
-                    .ifPresent(shares::add);
-        }
+        List<Share> shares =
+                Arrays.stream(names)
+                        .distinct()
+                        .flatMap(name -> candidates.named(name).stream())
+                        .flatMap(c -> c.open().map(open -> new Share(c, open)).stream())
+                        .toList();
         if (names.length < 2 || shares.isEmpty()) {
             return Optional.empty();
         }
@@ -175,11 +175,12 @@ public final class Matching {
             Credit credit, List<Share> shares, boolean allThere, List<Ranked> ranked) {
         BigDecimal sum =
                 shares.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-        List<Ranked> those =
+        List<Ranked> all =
                 shares.stream()
                         .map(s -> new Ranked(s.candidate(), Likeness.of(credit, s.candidate())))
                         .toList();
-        boolean possible = those.stream().noneMatch(r -> r.likeness().contradicted());
+        List<Ranked> those = all.stream().filter(r -> r.candidate().isThereFor(credit)).toList();
+        boolean possible = all.stream().noneMatch(r -> r.likeness().contradicted());
         if (allThere && possible && sum.compareTo(credit.amount()) == 0) {
             return new Proposal(
                     credit,

@@ -2,6 +2,7 @@ package counterbench.claims.rules;
 
 import counterbench.campaign.ClaimTerms;
 import counterbench.claims.ClaimFacts;
+import counterbench.claims.draft.DraftClaim;
 import counterbench.job.Job;
 import counterbench.judgement.Findings;
 import counterbench.judgement.Judge;
@@ -9,7 +10,10 @@ import counterbench.judgement.Rule;
 import java.time.Instant;
 import java.time.LocalDate;
 
-/** The claim was submitted on a later day than so many days after its job's completion. */
+/**
+ * The claim was submitted on a later day than so many days after its job's completion. A job that
+ * was closed as not needed counts as completed where the terms pay for that.
+ */
 public final class ClaimedLate implements Judge<ClaimFacts> {
     @Override
     public Rule rule() {
@@ -20,13 +24,13 @@ public final class ClaimedLate implements Judge<ClaimFacts> {
     public void judge(ClaimFacts facts, Findings findings) {
         Job job = facts.job();
         ClaimTerms terms = facts.terms();
-        if (job == null || !job.isCompleted() || terms == null) {
+        if (job == null || terms == null || !DraftClaim.isDone(job, terms)) {
             return;
         }
         Instant completed = job.completedAt();
-        Integer within = terms.submitWithinDays();
-        if (completed != null && within != null) {
-            judge(facts, facts.site().dayOf(completed).plusDays(within), findings);
+        if (completed != null) {
+            terms.lastDay(facts.site().dayOf(completed))
+                    .ifPresent(due -> judge(facts, due, findings));
         }
     }
 

@@ -74,8 +74,7 @@ final class CoresSheet {
                             .with("campaign", job.campaign())
                             .with("part", missing.part())
                             .with("state", NEVER_REMOVED)
-                            .with("charge", missing.charge())
-                            .with("at_risk", missing.charge());
+                            .with("charge", missing.charge());
             OwedForCore.of(period, jobCase.asOf(), job, missing.charge())
                     .ifPresent(owed -> owed.fill(row));
             rows.add(List.of(Objects.requireNonNull(job.completedAt()), job.job()), row.values());
@@ -140,6 +139,11 @@ final class CoresSheet {
         return state != CoreState.CREDITED && !nothingOwed;
     }
 
+    /** What is owed for it is saved if it leaves in time, as on the rack's board. */
+    private static boolean mustStillLeave(CoreFacts facts, CoreState state) {
+        return state.compareTo(CoreState.SHIPPED) < 0 && facts.shipBy().isPresent();
+    }
+
     private void write(
             CoreFacts facts,
             String jobName,
@@ -171,10 +175,12 @@ final class CoresSheet {
                         .with("acknowledged_at", answer.map(Answer::at).orElse(null))
                         .with("acknowledgement", answer.map(a -> a.kind().word()).orElse(null))
                         .with("charge", charge)
-                        .with("at_risk", settled ? null : charge)
                         .with("credited", Credits.sum(paid, c -> true).orElse(null));
         if (job != null && !settled) {
-            OwedForCore.of(period, facts.asOf(), job, charge).ifPresent(owed -> owed.fill(row));
+            Optional<OwedForCore> owed = OwedForCore.of(period, facts.asOf(), job, charge);
+            owed.ifPresent(o -> o.fill(row));
+            owed.filter(o -> mustStillLeave(facts, state))
+                    .ifPresent(o -> row.with("at_risk", o.charge()));
         }
         rows.add(
                 List.of(core.removedAt().orElse(core.events().get(0).at()), core.core()),

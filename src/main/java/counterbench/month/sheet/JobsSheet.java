@@ -1,6 +1,5 @@
 package counterbench.month.sheet;
 
-import counterbench.campaign.ClaimTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Vehicle;
 import counterbench.claims.Claim;
@@ -73,8 +72,9 @@ final class JobsSheet {
     }
 
     private @Nullable LocalDate submitBy(@Nullable Pack pack, Instant completedAt) {
-        @Nullable ClaimTerms terms = pack == null ? null : pack.claim();
-        @Nullable Integer days = terms == null ? null : terms.submitWithinDays();
-        return days == null ? null : period.site().dayOf(completedAt).plusDays(days);
+        return Optional.ofNullable(pack)
+                .map(Pack::claim)
+                .flatMap(terms -> terms.lastDay(period.site().dayOf(completedAt)))
+                .orElse(null);
     }
 }

@@ -93,7 +93,7 @@ public final class WarrantyBook implements Book {
         List<CoreHistory> removed = jobCase.cores();
         claims.add(file);
         credits.addOfClaims(file);
-        removed.forEach(core -> cores.add(core, jobCase, creditsOf(core, file)));
+        removed.forEach(core -> cores.add(core, jobCase, creditsOf(core, jobCase)));
         cores.addMissing(jobCase, removed);
         @Nullable Job job = file.job();
         @Nullable Instant completedAt = job == null ? null : job.completedAt();
@@ -106,18 +106,12 @@ public final class WarrantyBook implements Book {
         }
     }
 
-    /** Core credits that name the core, with or without a claim. */
-    private List<Credit> creditsOf(CoreHistory core, JobFile file) {
-        List<Credit> all = new ArrayList<>(credits.takeOfCore(core.core(), file.name()));
-        file.credits().stream().filter(c -> names(c, core)).forEach(all::add);
+    /** Core credits for the core, with or without a claim. */
+    private List<Credit> creditsOf(CoreHistory core, JobCase jobCase) {
+        List<Credit> all = new ArrayList<>(credits.takeOfCore(core.core(), jobCase.file().name()));
         all.removeIf(c -> c.kind() != Credit.Kind.CORE);
+        all.addAll(jobCase.coreCredits(core));
         return all;
-    }
-
-    private static boolean names(Credit credit, CoreHistory core) {
-        return credit.core() == null
-                ? credit.serial() != null && credit.serial().equals(core.serial())
-                : credit.core().equals(core.core());
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.Units;
 import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
 import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
@@ -43,6 +44,13 @@ final class ChartDrawing {
         {(byte) 0x94, 0x53, 0x4B}
     };
 
+    private static final int LEFT = 120_000;
+
+    /** Keeps the frame off the edges of its rows, which may be those of a printed page. */
+    private static final int INSET = 3 * Units.EMU_PER_POINT;
+
+    private static final int LAST_ROW = Units.toEMU(ReportSheet.ROW_HEIGHT);
+
     private final StreamedWorkbook workbook;
     private final ChartLayout layout;
     private final List<ChartData.Point> points;
@@ -68,7 +76,14 @@ final class ChartDrawing {
         int from = titles.size() + 1;
         XSSFClientAnchor anchor =
                 new XSSFClientAnchor(
-                        120_000, 0, 0, 0, from, first, end(from, widths), first + rows);
+                        LEFT,
+                        INSET,
+                        0,
+                        LAST_ROW - INSET,
+                        from,
+                        first,
+                        end(from, widths),
+                        first + rows - 1);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
         setTitle(chart);
         XDDFChartData data = data(chart);

@@ -143,7 +143,11 @@ final class AskMatches {
         BigInteger number = new BigInteger(said);
         if (number.signum() == 0 || number.compareTo(BigInteger.valueOf(choices.size())) > 0) {
             throw new Refused(
-                    "number \"" + said + "\"", "the list goes from 1 to " + choices.size(), "");
+                    "number \"" + said + "\"",
+                    choices.isEmpty()
+                            ? "there is no list to choose from"
+                            : "the list goes from 1 to " + choices.size(),
+                    "");
         }
         String claim = choices.get(number.intValue() - 1).candidate().name();
         return out.of(proposal.credit(), List.of(claim));

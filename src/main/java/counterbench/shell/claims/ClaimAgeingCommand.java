@@ -51,8 +51,10 @@ public final class ClaimAgeingCommand extends BaseCommand {
                         .example("claim ageing --format csv")
                         .note(
                                 "Jobs to claim stand first, by their last day; then claims that"
-                                        + " wait for money or were paid differently, the oldest"
-                                        + " first. Days are counted from submission; the day in"
+                                        + " wait for money, the oldest first; then those that were"
+                                        + " paid too much, with what is too much below zero. What"
+                                        + " is too much is no part of what is still to be paid."
+                                        + " Days are counted from submission; the day in"
                                         + " the column until is the last for the claim, or the"
                                         + " last of the site's patience for its credit."));
         this.store = store;
@@ -70,6 +72,8 @@ public final class ClaimAgeingCommand extends BaseCommand {
         List<ClaimLine> open =
                 new ReadClaims(store.get())
                         .list(site, asOf, ClaimLine::isOpen, ReadJobs.shown(in, site));
+        List<ClaimLine> waiting = open.stream().filter(l -> l.overpaid().isEmpty()).toList();
+        List<ClaimLine> overpaid = open.stream().filter(l -> l.overpaid().isPresent()).toList();
         try (Rows rows =
                 in.rows(
                         Column.text("what"),
@@ -84,10 +88,12 @@ public final class ClaimAgeingCommand extends BaseCommand {
             drafts.stream()
                     .sorted(Comparator.comparing(d -> until(d)))
                     .forEach(d -> add(rows, d, today));
-            open.forEach(line -> add(rows, line, site, today));
+            waiting.forEach(line -> add(rows, line, site, today));
+            overpaid.forEach(line -> addOverpaid(rows, line, today));
         }
         DueSoon.words(drafts, today).forEach(in::tell);
-        tellSums(in, site, open, today);
+        tellSums(in, site, waiting, today);
+        tellOverpaid(in, site, overpaid);
         return Status.DONE;
     }
 
@@ -120,6 +126,34 @@ public final class ClaimAgeingCommand extends BaseCommand {
                 line.patience(site),
                 ChronoUnit.DAYS.between(today, line.patience(site)),
                 Money.text(line.standing().open().orElse(BigDecimal.ZERO)));
+    }
+
+    /** For one that was paid too much no credit is waited for. */
+    private static void addOverpaid(Rows rows, ClaimLine line, LocalDate today) {
+        rows.add(
+                "paid too much",
+                line.claim().claim(),
+                line.claim().job(),
+                line.claim().submittedOn(),
+                line.age(today),
+                Ageing.of(line.age(today)).words(),
+                null,
+                null,
+                line.standing().open().map(Money::text).orElse(null));
+    }
+
+    private static void tellOverpaid(Invocation in, Site site, List<ClaimLine> overpaid) {
+        if (!overpaid.isEmpty()) {
+            BigDecimal sum =
+                    Money.sum(overpaid.stream().flatMap(l -> l.overpaid().stream()).toList());
+            in.tell(
+                    "paid too much, in "
+                            + site.currency().getCurrencyCode()
+                            + ": "
+                            + Money.text(sum)
+                            + " for "
+                            + (overpaid.size() == 1 ? "1 claim" : overpaid.size() + " claims"));
+        }
     }
 
     private static void tellSums(Invocation in, Site site, List<ClaimLine> open, LocalDate today) {

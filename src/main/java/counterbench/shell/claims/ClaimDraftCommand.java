@@ -1,13 +1,15 @@
 package counterbench.shell.claims;
 
+import counterbench.acts.JobState;
+import counterbench.acts.Named;
 import counterbench.acts.desk.ClaimCase;
 import counterbench.acts.desk.ClaimDraft;
 import counterbench.acts.store.ReadDrafts;
+import counterbench.acts.store.ReadSituation;
 import counterbench.campaign.store.PackBook;
 import counterbench.claims.Money;
 import counterbench.claims.draft.Draft;
 import counterbench.db.Store;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -78,9 +80,9 @@ public final class ClaimDraftCommand extends BaseCommand {
     protected Status run(Invocation in) {
         Site site = sites.of(in);
         Instant asOf = DeskOptions.asOf(in, site);
+        in.find(JOB).ifPresent(job -> checkDone(site, asOf, job));
         List<ClaimDraft> drafts =
                 new ReadDrafts(store.get()).run(site, asOf, wanted(in), ReadJobs.shown(in, site));
-        in.find(JOB).filter(job -> drafts.isEmpty()).ifPresent(ClaimDraftCommand::refuse);
         if (in.has(LINES)) {
             DraftLines.print(in, drafts);
         } else {
@@ -90,11 +92,10 @@ public final class ClaimDraftCommand extends BaseCommand {
         return Status.DONE;
     }
 
-    private static void refuse(String job) {
-        throw new Refused(
-                "draft for job \"" + job + "\"",
-                "no job of that name is done, with terms that pay for it",
-                "job show " + job + " tells how it stands");
+    /** Refuses a job that is not there, with the near name, or that cannot be claimed. */
+    private void checkDone(Site site, Instant asOf, String job) {
+        JobState state = new ReadSituation(store.get()).run(site, asOf, Named.job(job)).job(job);
+        ClaimCase.demand(state, "draft for job \"" + job + "\"");
     }
 
     private static void print(Invocation in, List<ClaimDraft> drafts) {

@@ -1,7 +1,9 @@
 package counterbench.shell.claims;
 
+import counterbench.acts.Named;
 import counterbench.acts.desk.ClaimLine;
 import counterbench.acts.store.ReadClaims;
+import counterbench.acts.store.ReadSituation;
 import counterbench.claims.Claim;
 import counterbench.claims.Money;
 import counterbench.claims.Standing;
@@ -60,6 +62,12 @@ public final class ClaimListCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         Site site = sites.of(in);
+        in.find(JOB)
+                .ifPresent(
+                        job ->
+                                new ReadSituation(store.get())
+                                        .run(site, in.now(), Named.job(job))
+                                        .job(job));
         List<ClaimLine> claims =
                 new ReadClaims(store.get())
                         .list(

@@ -77,7 +77,11 @@ public final class CreditMatchCommand extends BaseCommand {
                                         + " the one good match for both sides by a clear margin;"
                                         + " doubtful ones are asked one by one, with the reasons, or"
                                         + " listed where nobody can be asked. What is taken is"
-                                        + " recorded and can be reversed."));
+                                        + " recorded and can be reversed.")
+                        .note(
+                                "A core credit belongs to the core that it names. Where its tag or"
+                                        + " serial has a slip, match it with the claim of the core's"
+                                        + " job: it then clears the charge of that job's core."));
         this.store = store;
         this.sites = sites;
     }
@@ -218,18 +222,23 @@ public final class CreditMatchCommand extends BaseCommand {
                         + " claim rightly");
         proposals.stream()
                 .filter(p -> p.verdict() == Verdict.UNKNOWN)
-                .map(p -> p.credit().name())
-                .forEach(
-                        name ->
-                                in.tell(
-                                        "credit "
-                                                + name
-                                                + " is like no claim: name the one that it pays"
-                                                + " (credit match "
-                                                + name
-                                                + " --claim CLAIM); if it is another garage's, say"
-                                                + " so in settling its finding (review --rule"
-                                                + " credit-unmatched, finding settle)"));
+                .forEach(p -> in.tell(unknown(p.credit())));
+    }
+
+    private static String unknown(Credit credit) {
+        String byHand = "credit match " + credit.name() + " --claim CLAIM";
+        return credit.kind() == Credit.Kind.CORE
+                ? "core credit "
+                        + credit.name()
+                        + " names no core that we know: if the core's job is claimed, name its claim ("
+                        + byHand
+                        + "); else reverse its line (journal show) and import it with the core's tag"
+                : "credit "
+                        + credit.name()
+                        + " is like no claim: name the one that it pays ("
+                        + byHand
+                        + "); if it is another garage's, say so in settling its finding (review"
+                        + " --rule credit-unmatched, finding settle)";
     }
 
     private static String counted(long count, String one, String more) {

@@ -160,6 +160,77 @@ class MatchingTest {
 
         assertThat(proposal.verdict()).isEqualTo(Verdict.DOUBTFUL);
         assertThat(proposal.why()).contains("it was paid before the claim was submitted");
+        assertThat(proposal.choices()).isEmpty();
+    }
+
+    @Test
+    void a_claim_is_offered_from_the_day_on_that_it_was_submitted() {
+        Claim later = new ClaimSketch("CN-090", 1, "2026-02-14").labour("685.85").claim();
+        List<Candidate> claims = new ArrayList<>(CLAIMS);
+        claims.add(new Candidate(later, VIN_71, List.of(), BigDecimal.ZERO));
+
+        assertThat(offered(claims, credit("1", null, null, "685.85", "2026-02-13")))
+                .containsExactly("CN-017", "CN-071");
+        assertThat(offered(claims, credit("1", null, null, "685.85", "2026-02-14")))
+                .containsExactly("CN-017", "CN-071", "CN-090");
+        assertThat(offered(claims, credit("1", "CN-017 and CN-090", null, "9.00", "2026-02-13")))
+                .containsExactly("CN-017");
+        assertThat(propose(credit("1", null, VIN_17, "685.85", "2026-01-20")).verdict())
+                .isEqualTo(Verdict.UNKNOWN);
+    }
+
+    private static List<String> offered(List<Candidate> claims, Credit credit) {
+        return Matching.of(List.of(credit), claims).get(0).choices().stream()
+                .map(ranked -> ranked.candidate().name())
+                .toList();
+    }
+
+    @Test
+    void one_that_names_a_claim_twice_is_asked_and_offers_it_once() {
+        Proposal twice = propose(credit("CN-017, CN-017", null, "1371.70"));
+
+        assertThat(twice.verdict()).isEqualTo(Verdict.DOUBTFUL);
+        assertThat(twice.why()).isEqualTo("it names CN-017, CN-017, for which 685.85 is open");
+        assertThat(twice.choices()).extracting(r -> r.candidate().name()).containsExactly("CN-017");
+    }
+
+    @Test
+    void a_core_credit_with_a_slip_is_paired_also_before_the_claim_and_where_it_names_it() {
+        Candidate claim =
+                new Candidate(
+                        CLAIMS.get(0).claim(),
+                        VIN_17,
+                        List.of(new Candidate.Core("NC-0013", "7P331902")),
+                        BigDecimal.ZERO);
+
+        Proposal early = core(claim, null, "NC-O013", "7P331902", "2026-01-20");
+        Proposal named = core(claim, "CN-017", "NC-O013", null, "2026-02-13");
+        Proposal alone = core(claim, "CN-017", null, null, "2026-02-13");
+
+        assertThat(early.verdict()).isEqualTo(Verdict.SURE);
+        assertThat(named.verdict()).isEqualTo(Verdict.SURE);
+        assertThat(named.why()).isEqualTo("the claim fits, the core is one slip from NC-0013");
+        assertThat(alone.verdict()).isEqualTo(Verdict.DOUBTFUL);
+    }
+
+    private static Proposal core(
+            Candidate claim,
+            @Nullable String name,
+            @Nullable String tag,
+            @Nullable String serial,
+            String paid) {
+        Credit credit =
+                new Credit(
+                        "RM-1",
+                        "1",
+                        new BigDecimal("395.00"),
+                        LocalDate.parse(paid),
+                        name,
+                        null,
+                        tag,
+                        serial,
+                        Credit.Kind.CORE);
+        return Matching.of(List.of(credit), List.of(claim, CLAIMS.get(1))).get(0);
     }
 
     @Test

@@ -7,30 +7,18 @@ import static counterbench.claims.ClaimStory.at;
 import static counterbench.claims.ClaimStory.job;
 import static counterbench.claims.ClaimStory.submitted;
 import static counterbench.claims.ClaimStory.terms;
+import static counterbench.claims.ClaimStory.termsForALook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.campaign.ClaimTerms;
-import counterbench.campaign.Condition;
 import counterbench.claims.ClaimStory;
 import counterbench.job.Outcome;
 import counterbench.judgement.Finding;
-import java.math.BigDecimal;
-import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class ClaimUngroundedTest {
     private static final ClaimUngrounded RULE = new ClaimUngrounded();
-    private static final ClaimTerms PAYING_FOR_A_LOOK =
-            new ClaimTerms(
-                    List.of(
-                            new ClaimTerms.Operation(
-                                    "52-199",
-                                    new BigDecimal("0.5"),
-                                    new Condition(Map.of("outcome", "not-needed")))),
-                    BigDecimal.ZERO,
-                    60,
-                    CORE_SHIPPED);
+    private static final ClaimTerms PAYING_FOR_A_LOOK = termsForALook(60, CORE_SHIPPED);
 
     private static ClaimStory completed(String at) {
         return submitted("2026-03-10").in(job(at(at), Outcome.COMPLETED));

@@ -5,9 +5,11 @@ import static counterbench.claims.ClaimStory.at;
 import static counterbench.claims.ClaimStory.job;
 import static counterbench.claims.ClaimStory.submitted;
 import static counterbench.claims.ClaimStory.terms;
+import static counterbench.claims.ClaimStory.termsForALook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.job.Outcome;
+import counterbench.judgement.Finding;
 import org.junit.jupiter.api.Test;
 
 /** The job is completed on 2026-03-05, claims are due within 60 days: 2026-05-04 is the last. */
@@ -51,5 +53,23 @@ class ClaimedLateTest {
                 .isEmpty();
         assertThat(submitted("2026-12-01").under(terms(null, NONE)).judgedBy(RULE)).isEmpty();
         assertThat(submitted("2026-12-01").under(null).judgedBy(RULE)).isEmpty();
+    }
+
+    @Test
+    void a_job_closed_as_not_needed_counts_from_its_end_where_the_terms_pay_for_that() {
+        var looked = job(at("2026-03-05T12:00"), Outcome.NOT_NEEDED);
+        var terms = termsForALook(60, NONE);
+        assertThat(submitted("2026-05-05").in(looked).under(terms).judgedBy(RULE))
+                .singleElement()
+                .returns("due by 2026-05-04, submitted on 2026-05-05", Finding::evidence);
+        assertThat(submitted("2026-05-04").in(looked).under(terms).judgedBy(RULE)).isEmpty();
+        assertThat(
+                        submitted("2026-05-05")
+                                .in(looked)
+                                .under(termsForALook(null, NONE))
+                                .judgedBy(RULE))
+                .isEmpty();
+        var abandoned = job(at("2026-03-05T12:00"), Outcome.ABANDONED);
+        assertThat(submitted("2026-05-05").in(abandoned).under(terms).judgedBy(RULE)).isEmpty();
     }
 }

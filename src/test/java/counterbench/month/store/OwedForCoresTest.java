@@ -2,6 +2,7 @@ package counterbench.month.store;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import counterbench.acts.rack.Board;
 import counterbench.acts.rack.Exposure;
 import counterbench.acts.store.ReadRack;
 import counterbench.db.TestStores;
@@ -17,6 +18,7 @@ import counterbench.shell.rack.CoreSendCommand;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
@@ -82,14 +84,34 @@ class OwedForCoresTest {
                 try (ReadBook book = warranty(larkmere, site, APRIL, Larkmere.AS_OF)) {
                     assertThat(today).isNotEmpty();
                     assertSame(byCampaignAndAge(book.rows("Cores")), today);
+                    assertThat(atRisk(book))
+                            .isPositive()
+                            .isEqualByComparingTo(boardsRisk(larkmere, site, Larkmere.AS_OF));
                 }
                 Instant end = new SiteMonth(site, APRIL.minusMonths(1)).end().minusMillis(1);
                 try (ReadBook book =
                         warranty(larkmere, site, APRIL.minusMonths(1), Larkmere.AS_OF)) {
                     assertSame(byCampaignAndAge(book.rows("Cores")), board(larkmere, site, end));
+                    assertThat(atRisk(book)).isEqualByComparingTo(boardsRisk(larkmere, site, end));
                 }
             }
         }
+    }
+
+    private static BigDecimal atRisk(ReadBook book) {
+        return book.rows("Cores").stream()
+                .map(row -> cell(row, "At risk"))
+                .filter(cell -> !cell.isEmpty())
+                .map(BigDecimal::new)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static BigDecimal boardsRisk(Larkmere larkmere, Site site, Instant at) {
+        var findings = new FindingBook(larkmere.store()).asOf(site, at, Long.MAX_VALUE, jobs -> {});
+        Board board =
+                new Board(new ReadRack(larkmere.store(), site, at).undecided(findings, jobs -> {}));
+        LocalDate day = site.dayOf(at);
+        return board.late(day).charge().add(board.within(Integer.MAX_VALUE, day).charge());
     }
 
     private static void assertSame(Map<String, BigDecimal> said, Map<String, BigDecimal> wanted) {

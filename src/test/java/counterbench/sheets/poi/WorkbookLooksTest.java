@@ -23,6 +23,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.util.Units;
+import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.jspecify.annotations.Nullable;
@@ -155,6 +157,13 @@ class WorkbookLooksTest {
             assertThat(sheet.getRow(title).getCell(0).getStringCellValue())
                     .isEqualTo("Open by state");
             assertThat(sheet.getRowBreaks()).isEqualTo(broken ? new int[] {title - 1} : new int[0]);
+            var anchor =
+                    (XSSFClientAnchor) sheet.getDrawingPatriarch().getShapes().get(0).getAnchor();
+            // a frame on the edge of a page's rows is drawn on the page beside it, too
+            assertThat(anchor.getRow1()).isEqualTo(title);
+            assertThat(anchor.getDy1()).isPositive();
+            assertThat(anchor.getRow2()).isEqualTo(title + 15);
+            assertThat(anchor.getDy2()).isLessThan(15 * Units.EMU_PER_POINT);
         }
     }
 

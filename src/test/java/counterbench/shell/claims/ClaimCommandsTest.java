@@ -10,16 +10,23 @@ import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import counterbench.shell.care.JournalShowCommand;
+import counterbench.shell.intake.ImportCommand;
 import counterbench.shell.rack.ShipCommand;
 import counterbench.shell.rack.ShipmentAddCommand;
 import counterbench.shell.rack.ShipmentOpenCommand;
 import counterbench.shell.review.ReviewCommand;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The warranty desk of the invented garage. */
 class ClaimCommandsTest {
+    @TempDir Path folder;
+
     private static BaseCommand[] desk(Larkmere larkmere) {
         return new BaseCommand[] {
             new ClaimDraftCommand(larkmere::store, larkmere.sites()),
@@ -27,6 +34,7 @@ class ClaimCommandsTest {
             new ClaimSubmitCommand(larkmere::store, larkmere.sites()),
             new ClaimWithdrawCommand(larkmere::store, larkmere.sites()),
             new ClaimAgeingCommand(larkmere::store, larkmere.sites()),
+            new ImportCommand(larkmere::store, larkmere.sites()),
             new JournalShowCommand(larkmere::store, larkmere.sites()),
             new ReviewCommand(larkmere::store, larkmere.sites())
         };
@@ -76,7 +84,11 @@ class ClaimCommandsTest {
             assertThat(quinn.line("claim draft --job N-112 --lines --format csv").out())
                     .contains("N-112,total,,,,1209.71");
             assertThat(quinn.line("claim draft --job N-169").err())
-                    .contains("no job of that name is done");
+                    .contains("draft for job \"N-169\": the job is not done; claim it when");
+            assertThat(quinn.line("claim draft --job N-1677").err())
+                    .isEqualTo("job \"N-1677\": there is no such job; did you mean N-167?\n");
+            assertThat(quinn.line("claim list --job N-1677").err())
+                    .isEqualTo("job \"N-1677\": there is no such job; did you mean N-167?\n");
             assertThat(quinn.line("claim draft --campaign HB-417").err())
                     .contains("did you mean HB-0417?");
         }
@@ -149,7 +161,8 @@ class ClaimCommandsTest {
             assertThat(opened.out())
                     .startsWith("overridden for job N-103: 1 core of it was never removed")
                     .contains("claim CN-063 for job N-103: 1234.00 USD\n");
-            assertThat(opened.err()).contains("job N-103 was to be claimed by 2026-03-07");
+            assertThat(opened.err())
+                    .contains("fix claimed-late: claim CN-063: due by 2026-03-07, submitted on");
         }
     }
 
@@ -267,5 +280,57 @@ class ClaimCommandsTest {
                             "claim \"CN-001\": that number is taken; leave --claim out for the next"
                                     + " free one, CN-063\n");
         }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void desk_and_review_agree_on_the_last_day_also_of_a_job_that_was_not_needed(
+            TestStores stores) {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+
+            assertThat(quinn.line("claim ageing --site SOUTH --format csv").out())
+                    .contains("to claim,,S-215,2026-01-28,72,,2026-03-19,-22,");
+            assertThat(quinn.line("claim submit S-215 --site SOUTH").err())
+                    .isEqualTo(
+                            "fix claimed-late: claim CS-048: due by 2026-03-19, submitted on"
+                                    + " 2026-04-10\n");
+            assertThat(quinn.line("review --site SOUTH --rule claimed-late --format csv").out())
+                    .contains("claim CS-048: due by 2026-03-19, submitted on 2026-04-10");
+            assertThat(quinn.line("claim ageing --format csv").out())
+                    .contains("to claim,,N-163,2026-03-25,16,,2026-05-14,34,");
+            assertThat(quinn.line("claim submit N-163").err()).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void what_is_paid_too_much_stands_apart_and_hides_nothing_that_is_open(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            String before = stillToBePaid(quinn);
+            assertThat(before).contains("up to 30 days 8392.09");
+            quinn.line(
+                    "import "
+                            + Files.writeString(
+                                    folder.resolve("credits.csv"),
+                                    """
+                                    remittance,line,amount,paid_on,claim
+                                    RM-O,1,5000.00,2026-04-09,CN-060
+                                    """));
+
+            var ageing = quinn.line("claim ageing --format csv");
+
+            assertThat(ageing.out().lines().reduce((a, b) -> b))
+                    .contains("paid too much,CN-060,N-152,2026-04-08,2,up to 30 days,,,-3754.84");
+            assertThat(ageing.err()).contains("paid too much, in USD: 3754.84 for 1 claim\n");
+            // what CN-060 still asked is paid, and no more than that is gone
+            assertThat(stillToBePaid(quinn)).contains("up to 30 days 7146.93");
+        }
+    }
+
+    private static String stillToBePaid(FakeShell quinn) {
+        return quinn.line("claim ageing").err().replaceAll("(?s).*still to be paid", "");
     }
 }

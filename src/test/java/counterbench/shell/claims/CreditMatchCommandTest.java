@@ -148,11 +148,32 @@ class CreditMatchCommandTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void only_the_lines_that_are_gone_are_told_to_have_lost_their_match(TestStores stores)
+            throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + remittance());
+            quinn.line("credit match");
+
+            assertThat(quinn.line("reverse 9.1 --reason \"wrong remittance\"").err())
+                    .startsWith("entry 10 matched RM-X/1 and counts no more without it; ");
+            assertThat(quinn.line("reverse 9.3 --reason \"wrong remittance\"").err()).isEmpty();
+            assertThat(quinn.line("reverse 9 --reason \"wrong remittance\"").err())
+                    .startsWith("entry 10 matched RM-X/1, RM-X/2 and counts no more without ");
+        }
+    }
+
     private Path line(String name, String amount) throws IOException {
+        return line(name, amount, "2026-04-09");
+    }
+
+    private Path line(String name, String amount, String paid) throws IOException {
         Path paper = Files.createDirectories(folder.resolve(name));
         Files.writeString(
                 paper.resolve("credits.csv"),
-                "remittance,line,amount,paid_on\nRM-Y,1," + amount + ",2026-04-09\n");
+                "remittance,line,amount,paid_on\nRM-Y,1," + amount + "," + paid + "\n");
         return paper;
     }
 
@@ -196,23 +217,48 @@ class CreditMatchCommandTest {
 
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
-    void a_core_credit_pays_no_claim_too_much(TestStores stores) throws IOException {
+    void a_claim_takes_no_line_twice_and_one_submitted_later_not_without_a_word(TestStores stores)
+            throws IOException {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             FakeShell quinn = quinn(larkmere);
+            quinn.line("import " + line("old", "1245.16", "2026-04-07"));
+
+            assertThat(
+                            quinn.line(
+                                            "credit match RM-Y/1 --claim CN-061=600.00 --claim"
+                                                    + " CN-061=645.16")
+                                    .err())
+                    .isEqualTo(
+                            "credit \"RM-Y/1\": claim CN-061 is said more than once; say each claim"
+                                    + " once, with all that it gets\n");
+            assertThat(quinn.line("credit match RM-Y/1 --claim CN-061").err())
+                    .contains(
+                            "claim CN-061 was submitted on 2026-04-08, after that was paid; if it is"
+                                    + " not the one, reverse this entry\n");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
+    void a_line_older_than_every_claim_like_it_offers_none(TestStores stores) throws IOException {
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell quinn = quinn(larkmere).onScreen(200);
             quinn.line(
                     "import "
                             + Files.writeString(
                                     folder.resolve("credits.csv"),
                                     """
-                                    remittance,line,amount,paid_on,core,kind
-                                    RM-C,1,395.00,2026-04-09,NC-OO25,core
+                                    remittance,line,amount,paid_on,claim
+                                    RM-Y,1,1245.16,2026-01-10,CN-060
                                     """));
 
-            var matched = quinn.line("credit match RM-C/1 --claim CN-016");
+            var asked = quinn.line("credit match", "none", "1", "CN-060");
 
-            assertThat(matched.err())
-                    .contains("credit RM-C/1, 395.00, goes to claim CN-016\n")
-                    .doesNotContain("too much");
+            assertThat(asked.out())
+                    .contains("it names claim CN-060, but it was paid before the claim")
+                    .doesNotContain("1  claim CN-060", "1  claim CN-061");
+            assertThat(asked.err()).contains("number \"1\": there is no list to choose from");
+            assertThat(asked.err()).contains("credit RM-Y/1, 1245.16, goes to claim CN-060\n");
         }
     }
 

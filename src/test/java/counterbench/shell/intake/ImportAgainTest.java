@@ -224,4 +224,14 @@ class ImportAgainTest {
                 take("jobs.csv", headings + "N-909,HB-0417,0X,2026-03-03 08:00,S-9O1\n"),
                 "redo_of \"S-9O1\": there is no such job");
     }
+
+    @Test
+    void a_line_of_a_remittance_that_was_reversed_comes_anew_with_the_right_core()
+            throws IOException {
+        String head = "remittance,line,amount,paid_on,core,kind\nRM-9,1,395.00,2026-04-09,";
+        FakeShell.Output wrong = take("credits.csv", head + "NC-O069,core\n");
+        isRefused(take("credits.csv", head + "NC-0069,core\n"), "core \"NC-0069\": differs");
+        reverse(entry(wrong) + ".1");
+        isRecorded(take("credits.csv", head + "NC-0069,core\n"), 1);
+    }
 }

@@ -217,4 +217,21 @@ class ImportCommandTest {
         assertThat(take(shell, "demo-data/common", "--site", "SOUTH").messages())
                 .containsExactly("nothing was new: all rows are known already");
     }
+
+    @Test
+    void a_reversal_that_is_not_below_zero_is_refused() throws IOException {
+        String lines = "remittance,line,amount,paid_on,kind\nRM-9,";
+        for (String amount : List.of("912.71", "0.00")) {
+            FakeShell.Output output =
+                    take(
+                            maren(),
+                            write("credits.csv", lines + "1," + amount + ",2026-02-13,reversal"));
+            assertThat(output.status()).isEqualTo(Status.REFUSED);
+            assertThat(output.err())
+                    .contains(
+                            "is not below zero, and a reversal takes back what was paid; write it");
+        }
+        Path below = write("credits.csv", lines + "1,-912.71,2026-02-13,reversal");
+        assertThat(take(maren(), below, "--dry-run").status()).isEqualTo(Status.DONE);
+    }
 }
