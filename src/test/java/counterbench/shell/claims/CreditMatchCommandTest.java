@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -133,7 +134,7 @@ class CreditMatchCommandTest {
 
             var reversed = quinn.line("reverse 9 --reason \"wrong amount\"");
             assertThat(reversed.status()).isEqualTo(Status.DONE);
-            assertThat(reversed.err())
+            assertThat(lostMatches(reversed))
                     .isEqualTo(
                             "entry 10 matched RM-Y/1 and counts no more without it; reverse 10, too,"
                                     + " or it counts again when the line comes anew with the same"
@@ -157,12 +158,22 @@ class CreditMatchCommandTest {
             quinn.line("import " + remittance());
             quinn.line("credit match");
 
-            assertThat(quinn.line("reverse 9.1 --reason \"wrong remittance\"").err())
+            assertThat(lostMatches(quinn.line("reverse 9.1 --reason \"wrong remittance\"")))
                     .startsWith("entry 10 matched RM-X/1 and counts no more without it; ");
-            assertThat(quinn.line("reverse 9.3 --reason \"wrong remittance\"").err()).isEmpty();
-            assertThat(quinn.line("reverse 9 --reason \"wrong remittance\"").err())
+            assertThat(lostMatches(quinn.line("reverse 9.3 --reason \"wrong remittance\"")))
+                    .isEmpty();
+            assertThat(lostMatches(quinn.line("reverse 9 --reason \"wrong remittance\"")))
                     .startsWith("entry 10 matched RM-X/1, RM-X/2 and counts no more without ");
         }
+    }
+
+    /** What a reversal says of matches, without what it says that it takes back. */
+    private static String lostMatches(FakeShell.Output reversed) {
+        return reversed.err()
+                .lines()
+                .filter(line -> line.startsWith("entry 10 "))
+                .map(line -> line + "\n")
+                .collect(Collectors.joining());
     }
 
     private Path line(String name, String amount) throws IOException {
