@@ -5,6 +5,7 @@ import static counterbench.db.generated.Tables.VERDICT;
 
 import counterbench.db.JobKey;
 import counterbench.db.generated.tables.records.KeptFindingRecord;
+import counterbench.db.generated.tables.records.VerdictRecord;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Rule;
 import counterbench.judgement.Severity;
@@ -14,11 +15,11 @@ import counterbench.shared.Site;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -27,8 +28,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings and moments as they are kept. */
 final class KeptFindings {
-    private static final int CHUNK = 1_000;
-
     private KeptFindings() {}
 
     /** Every kept finding of a site. */
@@ -90,8 +89,9 @@ final class KeptFindings {
     /** Puts an outcome in the place of what was kept before. */
     static void replace(DSLContext sql, Site site, Outcome outcome) {
         delete(sql, site.no(), outcome);
-        insertFindings(sql, site.no(), outcome.findings());
-        insertMoments(sql, site.no(), outcome);
+        int lastLine = outcome.isOfAll() ? 0 : lastSectionLine(sql, site.no());
+        sql.batchInsert(records(site.no(), outcome, lastLine)).execute();
+        sql.batchInsert(moments(site.no(), outcome)).execute();
     }
 
     private static void delete(DSLContext sql, int siteNo, Outcome outcome) {
@@ -118,19 +118,6 @@ final class KeptFindings {
                                 .execute());
     }
 
-    private static void insertFindings(DSLContext sql, int siteNo, List<Outcome.Placed> placed) {
-        Map<Integer, Integer> lines = new HashMap<>();
-        lines.put(0, lastSectionLine(sql, siteNo));
-        for (int i = 0; i < placed.size(); i += CHUNK) {
-            List<KeptFindingRecord> records = new ArrayList<>();
-            for (Outcome.Placed one : placed.subList(i, Math.min(placed.size(), i + CHUNK))) {
-                int line = lines.merge(one.jobNo(), 1, Integer::sum);
-                records.add(record(JobKey.of(siteNo, one.jobNo(), line), one));
-            }
-            sql.batchInsert(records).execute();
-        }
-    }
-
     private static int lastSectionLine(DSLContext sql, int siteNo) {
         Long last =
                 sql.select(DSL.max(KEPT_FINDING.K))
@@ -138,6 +125,31 @@ final class KeptFindings {
                         .where(Ranges.of(KEPT_FINDING.K, siteNo, List.of(0)))
                         .fetchOne(DSL.max(KEPT_FINDING.K));
         return last == null ? 0 : JobKey.line(last);
+    }
+
+    /** The rows of an outcome that takes the place of everything, in the order of their keys. */
+    static List<KeptFindingRecord> records(int siteNo, Outcome outcome) {
+        return records(siteNo, outcome, 0);
+    }
+
+    private static List<KeptFindingRecord> records(int siteNo, Outcome outcome, int lastLine) {
+        Map<Integer, Integer> lines = new HashMap<>();
+        lines.put(0, lastLine);
+        return outcome.findings().stream()
+                .sorted(Comparator.comparingInt(Outcome.Placed::jobNo))
+                .map(
+                        one -> {
+                            int line = lines.merge(one.jobNo(), 1, Integer::sum);
+                            return record(JobKey.of(siteNo, one.jobNo(), line), one);
+                        })
+                .toList();
+    }
+
+    /** The rows of the moments at which something changes by itself, in the order of their keys. */
+    static List<VerdictRecord> moments(int siteNo, Outcome outcome) {
+        return outcome.moments().entrySet().stream()
+                .map(m -> new VerdictRecord(JobKey.first(siteNo, m.getKey()), m.getValue()))
+                .toList();
     }
 
     private static KeptFindingRecord record(long key, Outcome.Placed placed) {
@@ -156,18 +168,5 @@ final class KeptFindings {
         record.setMessage(f.message());
         record.setEvidence(f.evidence());
         return record;
-    }
-
-    private static void insertMoments(DSLContext sql, int siteNo, Outcome outcome) {
-        var insert =
-                sql.batch(
-                        sql.insertInto(VERDICT, VERDICT.K, VERDICT.CHANGES_AT)
-                                .values((Long) null, null));
-        for (var moment : outcome.moments().entrySet()) {
-            insert = insert.bind(JobKey.first(siteNo, moment.getKey()), moment.getValue());
-        }
-        if (!outcome.moments().isEmpty()) {
-            Objects.requireNonNull(insert).execute();
-        }
     }
 }

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.LongConsumer;
 import org.jooq.DSLContext;
 
@@ -28,10 +29,19 @@ public final class KeptReview {
     /** A site of so many jobs is judged as a whole while somebody waits for a prompt. */
     private static final int FEW_IN_ALL = 50;
 
+    /** So many findings are kept in one transaction. */
+    private static final int ONE_PIECE = 1_000;
+
     private final Store store;
+    private final int piece;
 
     public KeptReview(Store store) {
+        this(store, ONE_PIECE);
+    }
+
+    KeptReview(Store store, int piece) {
         this.store = store;
+        this.piece = piece;
     }
 
     /**
@@ -49,9 +59,10 @@ public final class KeptReview {
     public Result run(Site site, Instant now, LongConsumer progress) {
         for (int tries = 0; tries < TRIES; tries++) {
             Optional<Long> judged = refresh(site, now, progress);
-            if (judged.isPresent()) {
-                List<Finding> findings = store.read(sql -> KeptFindings.all(sql, site));
-                return new Result(findings, judged.get());
+            Optional<List<Finding>> findings =
+                    judged.flatMap(n -> kept(site, sql -> KeptFindings.all(sql, site)));
+            if (findings.isPresent()) {
+                return new Result(findings.get(), judged.orElseThrow());
             }
         }
         throw new Refused(
@@ -69,6 +80,16 @@ public final class KeptReview {
         Pending pending = pending(site, now);
         boolean isMuch = pending.all() ? jobsOf(site) > FEW_IN_ALL : isMuch(site, pending.dirty());
         return !isMuch && refresh(site, now, n -> {}, pending).isPresent();
+    }
+
+    /** Reads from what is kept; empty if it is not whole, or another shell changed it meanwhile. */
+    <T> Optional<T> kept(Site site, Function<DSLContext, T> reading) {
+        return store.read(
+                sql -> {
+                    ReviewHead head = ReviewHead.read(sql, site.no(), VERSION);
+                    T read = reading.apply(sql);
+                    return head.stands(sql) ? Optional.of(read) : Optional.empty();
+                });
     }
 
     /** Grows whenever what is kept changes. */
@@ -91,7 +112,9 @@ public final class KeptReview {
         } else if (!judging.some(pending.dirty(), pending.touched())) {
             judging.all();
         }
-        return store.write(sql -> keep(sql, site, pending.head(), pending.touched(), judging));
+        return isKept(site, pending, judging.outcome())
+                ? Optional.of(judging.judgedJobs())
+                : Optional.empty();
     }
 
     /** What is to be judged again. */
@@ -121,13 +144,19 @@ public final class KeptReview {
         return store.read(sql -> sql.fetchCount(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no())));
     }
 
-    private static Optional<Long> keep(
-            DSLContext sql, Site site, ReviewHead head, TouchedThings touched, Judging judging) {
-        if (!head.advance(sql)) {
-            return Optional.empty();
+    private boolean isKept(Site site, Pending pending, Outcome outcome) {
+        ReviewHead head = pending.head();
+        if (outcome.isOfAll() && outcome.findings().size() > piece) {
+            return WholeKeeping.keep(store, site, head, pending.touched(), outcome, piece);
         }
-        KeptFindings.replace(sql, site, judging.outcome());
-        touched.delete(sql);
-        return Optional.of(judging.judgedJobs());
+        return store.write(
+                sql -> {
+                    if (!head.advance(sql)) {
+                        return false;
+                    }
+                    KeptFindings.replace(sql, site, outcome);
+                    pending.touched().delete(sql);
+                    return true;
+                });
     }
 }

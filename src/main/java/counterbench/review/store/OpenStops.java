@@ -9,6 +9,7 @@ import counterbench.review.FindingState;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
@@ -33,13 +34,19 @@ public final class OpenStops {
 
     /** How many there are now; empty where much would have to be judged first. */
     public OptionalInt count(Site site, Instant now) {
-        if (!new KeptReview(store).catchUpIfLittle(site, now)) {
+        KeptReview review = new KeptReview(store);
+        if (!review.catchUpIfLittle(site, now)) {
             return OptionalInt.empty();
         }
         Standing standing = store.read(sql -> standing(sql, site));
         Counted known = last;
         if (known == null || !known.standing().equals(standing)) {
-            known = new Counted(standing, open(site, now));
+            Optional<List<Finding>> stops =
+                    review.kept(site, sql -> KeptFindings.of(sql, site, Severity.STOP));
+            if (stops.isEmpty()) {
+                return OptionalInt.empty();
+            }
+            known = new Counted(standing, open(site, now, stops.get()));
             last = known;
         }
         return OptionalInt.of(known.open());
@@ -50,8 +57,7 @@ public final class OpenStops {
         return new Standing(site, KeptReview.stamp(sql, site), newest);
     }
 
-    private int open(Site site, Instant now) {
-        List<Finding> stops = store.read(sql -> KeptFindings.of(sql, site, Severity.STOP));
+    private int open(Site site, Instant now, List<Finding> stops) {
         return Math.toIntExact(
                 new FindingBook(store)
                         .settled(site, now, ReviewSite.NEWEST).state(stops).stream()

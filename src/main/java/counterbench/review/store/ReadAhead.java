@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,7 +26,10 @@ final class ReadAhead<T, R> {
     private static final long POLL_MILLIS = 200;
 
     private final BlockingQueue<Future<List<R>>> queue = new ArrayBlockingQueue<>(AHEAD);
-    private final AtomicBoolean done = new AtomicBoolean();
+
+    /** Comes after the last, so that the taker wakes at once. */
+    private final Future<List<R>> end = CompletableFuture.completedFuture(List.of());
+
     private final AtomicBoolean stopped = new AtomicBoolean();
     private final Function<T, R> work;
     private final ExecutorService workers =
@@ -83,20 +87,27 @@ final class ReadAhead<T, R> {
         } catch (Throwable e) {
             failure = e;
         } finally {
-            done.set(true);
+            put(end);
         }
     }
 
     private void give(List<T> some) {
         List<T> copy = List.copyOf(some);
         some.clear();
-        Future<List<R>> worked = workers.submit(() -> copy.stream().map(work).toList());
+        if (!put(workers.submit(() -> copy.stream().map(work).toList()))) {
+            throw new IllegalStateException("nobody works on what is read any more");
+        }
+    }
+
+    /** Waits until there is room; false if the taker wants no more. */
+    private boolean put(Future<List<R>> worked) {
         try {
             while (!queue.offer(worked, POLL_MILLIS, TimeUnit.MILLISECONDS)) {
                 if (stopped.get()) {
-                    throw new IllegalStateException("nobody works on what is read any more");
+                    return false;
                 }
             }
+            return true;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("reading was interrupted", e);
@@ -106,16 +117,8 @@ final class ReadAhead<T, R> {
     /** What came of the next items; null after the last. */
     private @Nullable List<R> next() {
         try {
-            while (true) {
-                boolean ended = done.get();
-                Future<List<R>> some = queue.poll(ended ? 0 : POLL_MILLIS, TimeUnit.MILLISECONDS);
-                if (some != null) {
-                    return some.get();
-                }
-                if (ended) {
-                    return null;
-                }
-            }
+            Future<List<R>> some = queue.take();
+            return some == end ? null : some.get();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("the work was interrupted", e);

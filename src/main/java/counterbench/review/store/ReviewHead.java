@@ -2,6 +2,8 @@ package counterbench.review.store;
 
 import static counterbench.db.generated.Tables.REVIEW_HEAD;
 
+import java.util.Optional;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.exception.IntegrityConstraintViolationException;
 
@@ -13,6 +15,9 @@ import org.jooq.exception.IntegrityConstraintViolationException;
  */
 record ReviewHead(int siteNo, long stamp, String version, boolean isNew) {
     private static final long NONE = 0;
+
+    /** No version of the rules: what is kept is not whole. */
+    private static final String BEING_KEPT = "";
 
     static ReviewHead read(DSLContext sql, int siteNo, String version) {
         return sql.selectFrom(REVIEW_HEAD)
@@ -29,15 +34,46 @@ record ReviewHead(int siteNo, long stamp, String version, boolean isNew) {
 
     /** Takes the next stamp; false if another shell took it since this was read. */
     boolean advance(DSLContext sql) {
-        return stamp == NONE ? insert(sql) : update(sql);
+        return take(sql, version);
     }
 
-    private boolean insert(DSLContext sql) {
+    /**
+     * Takes the next stamp for one who keeps a whole review in several transactions. Until {@link
+     * #advance} of what this gives, nothing counts as kept, also if that never comes.
+     *
+     * @return empty if another shell took the stamp since this was read
+     */
+    Optional<ReviewHead> begin(DSLContext sql) {
+        return take(sql, BEING_KEPT)
+                ? Optional.of(new ReviewHead(siteNo, stamp + 1, version, true))
+                : Optional.empty();
+    }
+
+    /** Whether no other shell has taken the next stamp, nor can until the transaction ends. */
+    boolean isHeld(DSLContext sql) {
+        return sql.select(REVIEW_HEAD.STAMP)
+                        .from(REVIEW_HEAD)
+                        .where(isThis())
+                        .forUpdate()
+                        .fetchOne()
+                != null;
+    }
+
+    /** Whether what is kept is whole, and still that of this stamp. */
+    boolean stands(DSLContext sql) {
+        return !isNew && equals(read(sql, siteNo, version));
+    }
+
+    private boolean take(DSLContext sql, String mark) {
+        return stamp == NONE ? insert(sql, mark) : update(sql, mark);
+    }
+
+    private boolean insert(DSLContext sql, String mark) {
         try {
             sql.insertInto(REVIEW_HEAD)
                     .set(REVIEW_HEAD.SITE_NO, (short) siteNo)
                     .set(REVIEW_HEAD.STAMP, stamp + 1)
-                    .set(REVIEW_HEAD.VERSION, version)
+                    .set(REVIEW_HEAD.VERSION, mark)
                     .execute();
             return true;
         } catch (IntegrityConstraintViolationException e) {
@@ -45,12 +81,16 @@ record ReviewHead(int siteNo, long stamp, String version, boolean isNew) {
         }
     }
 
-    private boolean update(DSLContext sql) {
+    private boolean update(DSLContext sql, String mark) {
         return sql.update(REVIEW_HEAD)
                         .set(REVIEW_HEAD.STAMP, stamp + 1)
-                        .set(REVIEW_HEAD.VERSION, version)
-                        .where(REVIEW_HEAD.SITE_NO.eq((short) siteNo), REVIEW_HEAD.STAMP.eq(stamp))
+                        .set(REVIEW_HEAD.VERSION, mark)
+                        .where(isThis())
                         .execute()
                 == 1;
+    }
+
+    private Condition isThis() {
+        return REVIEW_HEAD.SITE_NO.eq((short) siteNo).and(REVIEW_HEAD.STAMP.eq(stamp));
     }
 }
