@@ -6,8 +6,6 @@ import counterbench.journal.Entry;
 import counterbench.journal.store.JooqJournal;
 import counterbench.people.Person;
 import counterbench.people.PersonName;
-import counterbench.people.Pin;
-import counterbench.people.PinRule;
 import counterbench.people.Role;
 import counterbench.shared.Problem;
 import counterbench.shared.Refused;
@@ -46,9 +44,8 @@ public final class ChangePeople {
      *
      * @throws Refused if the name or PIN cannot be, or is not a lead's to give
      */
-    public Entry add(By by, String name, Set<Role> roles, Pin pin) {
+    public Entry add(By by, String name, Set<Role> roles, PinHash pin) {
         String tidied = PersonName.tidied(name);
-        PinRule.check(pin);
         return journal.record(
                 by.draft("person add"),
                 sql -> {
@@ -65,8 +62,7 @@ public final class ChangePeople {
      *
      * @throws Refused if it is not the person's to change
      */
-    public Entry pin(By by, String name, Pin pin) {
-        PinRule.check(pin);
+    public Entry pin(By by, String name, PinHash pin) {
         return journal.record(
                 by.draft("person pin"),
                 sql -> {

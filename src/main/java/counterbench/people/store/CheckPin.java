@@ -88,7 +88,7 @@ public final class CheckPin implements SignIn {
             return Outcome.refused(
                     person.name(), "too many wrong PINs were typed", "wait " + words(left));
         }
-        if (kept.is(pin)) {
+        if (kept.pin().isOf(pin)) {
             JooqPins.keep(sql, person.name(), Tries.NONE);
             return new Outcome(person, null);
         }

@@ -3,32 +3,17 @@ package counterbench.people.store;
 import static counterbench.db.generated.Tables.PERSON_PIN;
 
 import counterbench.db.generated.tables.records.PersonPinRecord;
-import counterbench.people.Pin;
 import counterbench.people.Tries;
 import java.util.Optional;
 import java.util.Set;
 import org.jooq.DSLContext;
-import org.springframework.security.crypto.bcrypt.BCryptPasswordEncoder;
 
-/**
- * PINs in the store, as slow salted hashes (bcrypt, at its library's usual strength: a tenth of a
- * second a try, which a person who signs in does not feel).
- */
+/** PINs in the store, as their hashes. */
 final class JooqPins {
-    private static final BCryptPasswordEncoder HASHES = new BCryptPasswordEncoder();
-
     private JooqPins() {}
 
-    /**
-     * A person's PIN and the wrong tries on it.
-     *
-     * @param hash its hash
-     */
-    record Kept(String hash, Tries tries) {
-        boolean is(Pin pin) {
-            return HASHES.matches(pin.typed(), hash);
-        }
-    }
+    /** A person's PIN and the wrong tries on it. */
+    record Kept(PinHash pin, Tries tries) {}
 
     /**
      * The PIN of a person, held until the transaction ends so that tries are counted one by one.
@@ -41,7 +26,7 @@ final class JooqPins {
     }
 
     private static Kept kept(PersonPinRecord r) {
-        return new Kept(r.getPinHash(), new Tries(r.getFailures(), r.getWaitUntil()));
+        return new Kept(PinHash.kept(r.getPinHash()), new Tries(r.getFailures(), r.getWaitUntil()));
     }
 
     /** The names of those who have one. */
@@ -50,11 +35,11 @@ final class JooqPins {
     }
 
     /** Gives a person a PIN, and forgets the wrong tries on the old one. */
-    static void set(DSLContext sql, String name, Pin pin) {
+    static void set(DSLContext sql, String name, PinHash pin) {
         sql.deleteFrom(PERSON_PIN).where(PERSON_PIN.NAME.eq(name)).execute();
         sql.insertInto(PERSON_PIN)
                 .set(PERSON_PIN.NAME, name)
-                .set(PERSON_PIN.PIN_HASH, HASHES.encode(pin.typed()))
+                .set(PERSON_PIN.PIN_HASH, pin.toKeep())
                 .set(PERSON_PIN.FAILURES, 0)
                 .execute();
     }

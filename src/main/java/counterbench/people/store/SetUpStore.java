@@ -8,8 +8,6 @@ import counterbench.journal.store.JooqJournal;
 import counterbench.people.NewSite;
 import counterbench.people.Person;
 import counterbench.people.PersonName;
-import counterbench.people.Pin;
-import counterbench.people.PinRule;
 import counterbench.people.Role;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
@@ -53,14 +51,13 @@ public final class SetUpStore {
      *
      * @throws Refused if the store is set up already, or something said cannot be
      */
-    public Result first(NewSite asked, String lead, Pin pin, Instant now, String source) {
+    public Result first(NewSite asked, String lead, PinHash pin, Instant now, String source) {
         String name = PersonName.tidied(lead);
         checkFirst(asked, name);
-        PinRule.check(pin);
         return add(asked, name, now, source, sql -> firstFacts(sql, name, pin, now));
     }
 
-    private static List<FactRow> firstFacts(DSLContext sql, String lead, Pin pin, Instant now) {
+    private static List<FactRow> firstFacts(DSLContext sql, String lead, PinHash pin, Instant now) {
         List<Site> sites = JooqSites.all(sql);
         if (!sites.isEmpty()) {
             throw new Refused(

@@ -3,6 +3,7 @@ package counterbench.shell.demo;
 import counterbench.db.Migrations;
 import counterbench.db.Store;
 import counterbench.db.StoreAddress;
+import counterbench.people.store.PinHash;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -15,6 +16,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 
 /** Fills a home of its own with the invented garage and runs the whole job on it once. */
 public final class DemoCommand extends BaseCommand {
@@ -59,19 +62,28 @@ public final class DemoCommand extends BaseCommand {
         }
         Path paper = folder.resolve("paper");
         DemoPaper.copy(paper);
-        StoreAddress address = StoreAddress.of(folder, null);
-        try (Store store = Store.open(address, new Migrations((opened, from) -> {}))) {
-            List<Site> yards = new DemoGarage(store, paper, in.now(), in.progress()).fill();
-            in.print("the invented garage of Larkmere lies in " + folder);
-            in.print("its paper lies in " + paper + ", and README.md there tells its story");
-            DemoTour tour = new DemoTour(in, store);
-            tour.findings(yards);
-            tour.consumption(yards.get(0));
-            tour.rack(yards.get(0));
-            tour.workbooks(yards, folder.resolve("workbooks"));
-        }
+        show(in, folder, paper);
         tryNext(in, folder);
         return Status.DONE;
+    }
+
+    private static void show(Invocation in, Path folder, Path paper) throws IOException {
+        StoreAddress address = StoreAddress.of(folder, null);
+        try (Aside aside = new Aside()) {
+            Map<String, Supplier<PinHash>> pins = DemoGarage.pins(aside);
+            try (Store store = Store.open(address, new Migrations((opened, from) -> {}))) {
+                List<Site> yards =
+                        new DemoGarage(store, paper, in.now(), in.progress(), pins).fill();
+                DemoBooks books = new DemoBooks(store, yards, folder.resolve("workbooks"), aside);
+                in.print("the invented garage of Larkmere lies in " + folder);
+                in.print("its paper lies in " + paper + ", and README.md there tells its story");
+                DemoTour tour = new DemoTour(in, store);
+                tour.findings(yards);
+                tour.consumption(yards.get(0));
+                tour.rack(yards.get(0));
+                tour.workbooks(books);
+            }
+        }
     }
 
     private static void tryNext(Invocation in, Path folder) {

@@ -14,6 +14,7 @@ import counterbench.people.Person;
 import counterbench.people.Pin;
 import counterbench.people.Role;
 import counterbench.people.store.ChangePeople;
+import counterbench.people.store.PinHash;
 import counterbench.people.store.SetUpStore;
 import counterbench.shared.Progress;
 import counterbench.shared.Refused;
@@ -25,7 +26,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Fills a store with the invented garage: two yards, their people, their packs, their paper. */
@@ -43,18 +49,39 @@ final class DemoGarage {
     private final Instant now;
     private final Progress progress;
     private final SheetFiles files = PoiSheets.files();
+    private final Map<String, Supplier<PinHash>> pins;
 
-    DemoGarage(Store store, Path paper, Instant now, Progress progress) {
+    /**
+     * A garage that is to be filled.
+     *
+     * @param pins of everybody who can sign in
+     */
+    DemoGarage(
+            Store store,
+            Path paper,
+            Instant now,
+            Progress progress,
+            Map<String, Supplier<PinHash>> pins) {
         this.store = store;
+        this.pins = pins;
         this.paper = paper;
         this.now = now;
         this.progress = progress;
     }
 
+    /** Begins to hash the PIN of everybody who can sign in, which is slow on purpose. */
+    static Map<String, Supplier<PinHash>> pins(Aside aside) {
+        return Stream.concat(Stream.of(LEAD.name()), COLLEAGUES.stream())
+                .collect(
+                        Collectors.toMap(
+                                Function.identity(), name -> aside.begin(() -> PinHash.of(PIN))));
+    }
+
     /** The two yards, filled. */
     List<Site> fill() throws IOException {
         SetUpStore setUp = new SetUpStore(store);
-        Site north = setUp.first(yard("NORTH", "North yard"), LEAD.name(), PIN, now, SOURCE).site();
+        NewSite first = yard("NORTH", "North yard");
+        Site north = setUp.first(first, LEAD.name(), pinOf(LEAD.name()), now, SOURCE).site();
         Site south = setUp.further(yard("SOUTH", "South yard"), LEAD, now, SOURCE).site();
         load(north);
         take("common", north);
@@ -96,7 +123,11 @@ final class DemoGarage {
 
     private void takeIn(Site site) {
         var by = new ChangePeople.By(LEAD, site, now, SOURCE);
-        COLLEAGUES.forEach(name -> new ChangePeople(store).pin(by, name, PIN));
+        COLLEAGUES.forEach(name -> new ChangePeople(store).pin(by, name, pinOf(name)));
+    }
+
+    private PinHash pinOf(String name) {
+        return Objects.requireNonNull(pins.get(name), name).get();
     }
 
     private void take(String folder, Site site) {

@@ -5,24 +5,16 @@ import counterbench.acts.store.ReadRack;
 import counterbench.db.Store;
 import counterbench.month.ConsumptionRow;
 import counterbench.month.MonthAccount;
-import counterbench.month.sheet.BookKind;
-import counterbench.month.sheet.SiteMonth;
-import counterbench.month.store.ExportMonth;
 import counterbench.month.store.ReconcileMonth;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.Site;
-import counterbench.sheets.poi.WorkbookWriter;
-import counterbench.sheets.report.ReportLayouts;
 import counterbench.shell.Invocation;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import counterbench.shell.rack.RackTable;
 import counterbench.shell.review.FindingSummary;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -37,8 +29,7 @@ final class DemoTour {
     static final String CAMPAIGN = "HB-0417";
 
     static final YearMonth RECONCILED = YearMonth.of(2026, 1);
-    private static final YearMonth EXPORTED = YearMonth.of(2026, 3);
-    private static final Instant MOMENT = Instant.parse(AS_OF);
+    static final Instant MOMENT = Instant.parse(AS_OF);
 
     private final Invocation in;
     private final Store store;
@@ -121,27 +112,10 @@ final class DemoTour {
     }
 
     /** Both monthly workbooks of every yard. */
-    void workbooks(List<Site> yards, Path folder) throws IOException {
-        Files.createDirectories(folder);
-        heading("workbooks of " + EXPORTED + ", for any office program");
-        for (Site yard : yards) {
-            for (BookKind kind : BookKind.values()) {
-                in.print("  " + workbook(yard, kind, folder));
-            }
-        }
-    }
-
-    private Path workbook(Site yard, BookKind kind, Path folder) {
-        Path file = folder.resolve(kind.word() + "-" + yard.site() + "-" + EXPORTED + ".xlsx");
-        var request =
-                new ExportMonth.Request(
-                        kind,
-                        new SiteMonth(yard, EXPORTED),
-                        ReportLayouts.programs(kind.word()),
-                        MOMENT,
-                        file);
-        new ExportMonth(store, new WorkbookWriter()).run(request, in.progress());
-        return file;
+    void workbooks(DemoBooks books) {
+        in.progress().begin("writing workbooks", 0);
+        heading("workbooks of " + DemoBooks.MONTH + ", for any office program");
+        books.written().forEach(file -> in.print("  " + file));
     }
 
     private void heading(String text) {

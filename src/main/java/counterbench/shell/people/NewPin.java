@@ -2,6 +2,7 @@ package counterbench.shell.people;
 
 import counterbench.people.Pin;
 import counterbench.people.PinRule;
+import counterbench.people.store.PinHash;
 import counterbench.shared.Refused;
 import counterbench.shell.Invocation;
 
@@ -10,17 +11,15 @@ final class NewPin {
     private NewPin() {}
 
     /** From the environment where scripts put the own PIN, or else as {@link #typed}. */
-    static Pin fromEnvironmentOrTyped(Invocation in, String name) {
+    static PinHash fromEnvironmentOrTyped(Invocation in, String name) {
         if (in.surroundings().variable(Invocation.PIN_VARIABLE).isEmpty()) {
             return typed(in, name);
         }
-        Pin pin = in.pin("PIN for " + name + ": ");
-        PinRule.check(pin);
-        return pin;
+        return PinHash.of(in.pin("PIN for " + name + ": "));
     }
 
     /** Typed unseen, by a person twice; from a script once. */
-    static Pin typed(Invocation in, String name) {
+    static PinHash typed(Invocation in, String name) {
         Pin pin = in.newPin("new PIN for " + name + ", 4 to 12 digits: ");
         PinRule.check(pin);
         if (in.isScreen()) {
@@ -29,6 +28,6 @@ final class NewPin {
                 throw new Refused("new PIN", "the two are not the same", "type the command again");
             }
         }
-        return pin;
+        return PinHash.of(pin);
     }
 }

@@ -3,8 +3,8 @@ package counterbench.shell.people;
 import counterbench.db.Store;
 import counterbench.people.NewSite;
 import counterbench.people.Person;
-import counterbench.people.Pin;
 import counterbench.people.Role;
+import counterbench.people.store.PinHash;
 import counterbench.people.store.SetUpStore;
 import counterbench.people.store.StaffBook;
 import counterbench.shared.Refused;
@@ -120,7 +120,7 @@ public final class SetupCommand extends BaseCommand {
                                                 "add --lead with a name"));
         NewSite asked = asked(in);
         SetUpStore.checkFirst(asked, lead);
-        Pin pin = NewPin.fromEnvironmentOrTyped(in, lead);
+        PinHash pin = NewPin.fromEnvironmentOrTyped(in, lead);
         return new SetUpStore(store.get()).first(asked, lead, pin, in.now(), in.line());
     }
 

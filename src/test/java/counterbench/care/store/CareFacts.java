@@ -9,6 +9,7 @@ import counterbench.journal.Entry;
 import counterbench.journal.store.JooqJournal;
 import counterbench.people.NewSite;
 import counterbench.people.Pin;
+import counterbench.people.store.PinHash;
 import counterbench.people.store.SetUpStore;
 import counterbench.people.store.StaffBook;
 import counterbench.shared.Site;
@@ -31,7 +32,10 @@ final class CareFacts {
 
     /** Entry 1 sets up the site, entry 2 loads a pack. */
     static Site setUp(Store store) {
-        Site site = new SetUpStore(store).first(NORTH, "Ada", new Pin("2468"), NOW, "setup").site();
+        Site site =
+                new SetUpStore(store)
+                        .first(NORTH, "Ada", PinHash.of(new Pin("2468")), NOW, "setup")
+                        .site();
         record(store, site, pack());
         return site;
     }

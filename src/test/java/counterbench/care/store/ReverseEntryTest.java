@@ -18,6 +18,7 @@ import counterbench.people.Person;
 import counterbench.people.Pin;
 import counterbench.people.Role;
 import counterbench.people.store.ChangePeople;
+import counterbench.people.store.PinHash;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.util.Set;
@@ -114,7 +115,7 @@ class ReverseEntryTest {
         try (Store store = kind.open()) {
             Site site = CareFacts.setUp(store);
             var by = new ChangePeople.By(ADA, site, NOW, "person add Ben");
-            new ChangePeople(store).add(by, "Ben", BEN.roles(), new Pin("8642"));
+            new ChangePeople(store).add(by, "Ben", BEN.roles(), PinHash.of(new Pin("8642")));
             record(store, site, job("J-1"));
             refused(
                     store,

@@ -25,6 +25,7 @@ import counterbench.people.Pin;
 import counterbench.people.Role;
 import counterbench.people.store.ChangePeople;
 import counterbench.people.store.ChangeSite;
+import counterbench.people.store.PinHash;
 import counterbench.people.store.SetUpStore;
 import counterbench.shared.Site;
 import counterbench.shared.units.Weight;
@@ -57,7 +58,10 @@ class VerifyJournalTest {
                         garage.site().currency(),
                         Site.Patience.USUAL);
         try (Store store = kind.open()) {
-            Site site = new SetUpStore(store).first(asked, "Ada", new Pin("2468"), now, "").site();
+            Site site =
+                    new SetUpStore(store)
+                            .first(asked, "Ada", PinHash.of(new Pin("2468")), now, "")
+                            .site();
             garage.packs()
                     .forEach(p -> new LoadPack(store, PoiSheets.files()).run(p, site, "Ada", now));
             ImportReport report =

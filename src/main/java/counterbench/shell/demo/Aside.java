@@ -1,0 +1,53 @@
+package counterbench.shell.demo;
+
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
+
+/**
+ * Work that goes on beside the rest, on as many threads as there are processors. Closing it waits
+ * for what was begun, since its store is closed next.
+ */
+final class Aside implements AutoCloseable {
+    private static final int MINUTES_TO_END = 5;
+
+    private final ExecutorService workers =
+            Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+
+    /**
+     * Begins a piece of work.
+     *
+     * @return waits for what comes of it; throws what the work throws
+     */
+    <T> Supplier<T> begin(Supplier<T> work) {
+        CompletableFuture<T> begun = CompletableFuture.supplyAsync(work, workers);
+        return () -> result(begun);
+    }
+
+    private static <T> T result(CompletableFuture<T> begun) {
+        try {
+            return begun.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException thrown) {
+                throw thrown;
+            }
+            throw e;
+        }
+    }
+
+    @Override
+    public void close() {
+        workers.shutdown();
+        try {
+            if (!workers.awaitTermination(MINUTES_TO_END, TimeUnit.MINUTES)) {
+                workers.shutdownNow();
+            }
+        } catch (InterruptedException e) {
+            workers.shutdownNow();
+            Thread.currentThread().interrupt();
+        }
+    }
+}
