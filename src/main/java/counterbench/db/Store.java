@@ -52,6 +52,7 @@ public final class Store implements AutoCloseable {
         // jOOQ writes its name and a tip of the day to the log unless it is told not to.
         System.setProperty("org.jooq.no-logo", "true");
         System.setProperty("org.jooq.no-tips", "true");
+        SteadyFiles.register();
     }
 
     private Store(StoreAddress address) {

@@ -41,7 +41,7 @@ public record StoreAddress(
     }
 
     /**
-     * The embedded store. async: keeps a Ctrl-C during a write from closing the file for everybody,
+     * The embedded store. {@link SteadyFiles} keep a Ctrl-C from closing the file for everybody,
      * WRITE_DELAY=0 keeps acknowledged commits when the process dies, AUTO_SERVER lets several
      * shells share it.
      *
@@ -52,7 +52,9 @@ public record StoreAddress(
     private static StoreAddress embedded(Path home) {
         Path file = home.resolve("store");
         String url =
-                "jdbc:h2:async:"
+                "jdbc:h2:"
+                        + SteadyFiles.SCHEME
+                        + ":"
                         + file.toAbsolutePath()
                         + ";MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;DEFAULT_NULL_ORDERING=HIGH"
                         + ";WRITE_DELAY=0;RETENTION_TIME=604800000"
