@@ -68,15 +68,19 @@ record ReviewHead(int siteNo, long stamp, String version, boolean isNew) {
         return stamp == NONE ? insert(sql, mark) : update(sql, mark);
     }
 
+    /** Asks first, since PostgreSQL gives up a whole transaction in which a row is refused. */
     private boolean insert(DSLContext sql, String mark) {
         try {
-            sql.insertInto(REVIEW_HEAD)
-                    .set(REVIEW_HEAD.SITE_NO, (short) siteNo)
-                    .set(REVIEW_HEAD.STAMP, stamp + 1)
-                    .set(REVIEW_HEAD.VERSION, mark)
-                    .execute();
-            return true;
+            return sql.insertInto(REVIEW_HEAD)
+                            .set(REVIEW_HEAD.SITE_NO, (short) siteNo)
+                            .set(REVIEW_HEAD.STAMP, stamp + 1)
+                            .set(REVIEW_HEAD.VERSION, mark)
+                            .onConflict(REVIEW_HEAD.SITE_NO)
+                            .doNothing()
+                            .execute()
+                    == 1;
         } catch (IntegrityConstraintViolationException e) {
+            // H2 sees a row of another transaction only when that has ended.
             return false;
         }
     }
