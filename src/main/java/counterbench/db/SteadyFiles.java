@@ -1,5 +1,6 @@
 package counterbench.db;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import org.h2.store.fs.FilePath;
@@ -12,6 +13,9 @@ import org.h2.store.fs.FilePathWrapper;
  */
 public final class SteadyFiles extends FilePathWrapper {
     static final String SCHEME = "steady";
+
+    /** On Windows a lock, such as H2 takes, keeps out every other handle, its own process's too. */
+    private static final boolean LOCKS_KEEP_OUT_ALL = File.separatorChar == '\\';
 
     /** For {@link #register} and for H2. */
     public SteadyFiles() {}
@@ -29,7 +33,15 @@ public final class SteadyFiles extends FilePathWrapper {
     @Override
     public FileChannel open(String mode) throws IOException {
         String file = getBase().toString();
-        FileChannel channel = FilePath.get("async:" + file).open(mode);
+        return reading(file, FilePath.get("async:" + file).open(mode), LOCKS_KEEP_OUT_ALL);
+    }
+
+    /** Reads a file that a channel writes, through the channel where nothing else may. */
+    static FileChannel reading(String file, FileChannel channel, boolean locksKeepOutAll)
+            throws IOException {
+        if (locksKeepOutAll) {
+            return channel;
+        }
         try {
             return new SteadyFile(file, channel);
         } catch (IOException e) {

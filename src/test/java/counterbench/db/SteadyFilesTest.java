@@ -96,6 +96,18 @@ class SteadyFilesTest {
         }
     }
 
+    /** As Java's FileChannel says of locks: on some systems they are mandatory. */
+    @Test
+    void where_a_lock_keeps_out_all_other_handles_the_one_that_holds_it_reads() throws IOException {
+        String file = folder.resolve("file").toString();
+        try (FileChannel channel = FilePath.get("async:" + file).open("rw")) {
+            assertThat(SteadyFiles.reading(file, channel, true)).isSameAs(channel);
+            try (FileChannel other = SteadyFiles.reading(file, channel, false)) {
+                assertThat(other).isInstanceOf(SteadyFile.class);
+            }
+        }
+    }
+
     private FileChannel open(String mode) throws IOException {
         return FilePath.get(name()).open(mode);
     }

@@ -1,7 +1,9 @@
 package counterbench.shell.demo;
 
+import counterbench.shared.Interrupted;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -20,7 +22,7 @@ final class Aside implements AutoCloseable {
     /**
      * Begins a piece of work.
      *
-     * @return waits for what comes of it; throws what the work throws
+     * @return waits for what comes of it; throws what the work throws, or {@link Interrupted}
      */
     <T> Supplier<T> begin(Supplier<T> work) {
         CompletableFuture<T> begun = CompletableFuture.supplyAsync(work, workers);
@@ -29,12 +31,15 @@ final class Aside implements AutoCloseable {
 
     private static <T> T result(CompletableFuture<T> begun) {
         try {
-            return begun.join();
-        } catch (CompletionException e) {
+            return begun.get();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new Interrupted();
+        } catch (ExecutionException e) {
             if (e.getCause() instanceof RuntimeException thrown) {
                 throw thrown;
             }
-            throw e;
+            throw new CompletionException(e.getCause());
         }
     }
 

@@ -69,12 +69,14 @@ public final class DemoCommand extends BaseCommand {
 
     private static void show(Invocation in, Path folder, Path paper) throws IOException {
         StoreAddress address = StoreAddress.of(folder, null);
-        try (Aside aside = new Aside()) {
-            Map<String, Supplier<PinHash>> pins = DemoGarage.pins(aside);
-            try (Store store = Store.open(address, new Migrations((opened, from) -> {}))) {
+        try (Aside hashing = new Aside()) {
+            Map<String, Supplier<PinHash>> pins = DemoGarage.pins(hashing);
+            // What writes workbooks reads the store, which so is closed after it.
+            try (Store store = Store.open(address, new Migrations((opened, from) -> {}));
+                    Aside writing = new Aside()) {
                 List<Site> yards =
                         new DemoGarage(store, paper, in.now(), in.progress(), pins).fill();
-                DemoBooks books = new DemoBooks(store, yards, folder.resolve("workbooks"), aside);
+                DemoBooks books = new DemoBooks(store, yards, folder.resolve("workbooks"), writing);
                 in.print("the invented garage of Larkmere lies in " + folder);
                 in.print("its paper lies in " + paper + ", and README.md there tells its story");
                 DemoTour tour = new DemoTour(in, store);

@@ -78,6 +78,21 @@ class WholeKeepingTest {
 
     @ParameterizedTest
     @EnumSource(TestStores.class)
+    void of_two_who_judge_a_site_for_the_first_time_one_is_told_that_it_was_too_late(
+            TestStores kind) throws IOException {
+        Garage garage = GarageWriter.write(43, GarageOptions.of(JOBS), folder);
+        Site site = Garages.site(garage);
+        try (Store store = kind.open()) {
+            Garages.takeIn(store, garage);
+            ReviewHead none = store.read(sql -> head(sql, site));
+            assertThat(store.write(none::advance)).isTrue();
+            assertThat(store.write(none::advance)).isFalse();
+            assertThat(store.write(none::begin)).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(TestStores.class)
     void who_reads_while_others_keep_sees_all_findings_or_none(TestStores kind)
             throws IOException, InterruptedException, ExecutionException {
         Garage garage = GarageWriter.write(41, GarageOptions.of(JOBS), folder);
