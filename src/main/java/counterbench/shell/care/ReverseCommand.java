@@ -48,17 +48,17 @@ public final class ReverseCommand extends BaseCommand {
     protected Status run(Invocation in) {
         ReversalRequest request = ReversalRequest.of(in.get(ENTRY), in.get(REASON));
         Site site = sites.of(in);
+        Store reversed = store.get();
         Entry entry =
-                new ReverseEntry(store.get()).run(request, site, in.person(), in.now(), in.line());
-        new ReversalTold(store.get(), site).lines(entry).forEach(in::tell);
+                new ReverseEntry(reversed).run(request, site, in.person(), in.now(), in.line());
+        reversed.again(() -> new ReversalTold(reversed, site).lines(entry)).forEach(in::tell);
         in.print(
                 request.typed()
                         + " is reversed: entry "
                         + entry.number()
                         + " of site "
                         + site.site());
-        new SealedFacts(store.get(), site)
-                .of(request.entry())
+        reversed.again(() -> new SealedFacts(reversed, site).of(request.entry()))
                 .forEach(
                         (month, open) ->
                                 in.tell(
@@ -66,8 +66,7 @@ public final class ReverseCommand extends BaseCommand {
                                                 + " is sealed and stays as it is: the reversal is"
                                                 + " booked in "
                                                 + open));
-        new LostMatches(store.get(), site)
-                .of(request)
+        reversed.again(() -> new LostMatches(reversed, site).of(request))
                 .forEach(
                         (match, credits) ->
                                 in.tell(

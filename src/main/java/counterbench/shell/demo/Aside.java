@@ -11,11 +11,9 @@ import java.util.function.Supplier;
 
 /**
  * Work that goes on beside the rest, on as many threads as there are processors. Closing it waits
- * for what was begun, since its store is closed next.
+ * for what was begun, whoever interrupts that, since its store is closed next.
  */
 final class Aside implements AutoCloseable {
-    private static final int MINUTES_TO_END = 5;
-
     private final ExecutorService workers =
             Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
 
@@ -46,12 +44,15 @@ final class Aside implements AutoCloseable {
     @Override
     public void close() {
         workers.shutdown();
-        try {
-            if (!workers.awaitTermination(MINUTES_TO_END, TimeUnit.MINUTES)) {
-                workers.shutdownNow();
+        boolean interrupted = false;
+        while (!workers.isTerminated()) {
+            try {
+                workers.awaitTermination(1, TimeUnit.MINUTES);
+            } catch (InterruptedException e) {
+                interrupted = true;
             }
-        } catch (InterruptedException e) {
-            workers.shutdownNow();
+        }
+        if (interrupted) {
             Thread.currentThread().interrupt();
         }
     }

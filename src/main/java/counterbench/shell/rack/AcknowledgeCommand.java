@@ -6,7 +6,6 @@ import counterbench.acts.rack.Acknowledge;
 import counterbench.acts.store.ReadShipment;
 import counterbench.acts.store.RecordAct;
 import counterbench.cores.CoreEvent;
-import counterbench.cores.Difference;
 import counterbench.db.Store;
 import counterbench.facts.FactRow;
 import counterbench.shared.Site;
@@ -102,10 +101,11 @@ public final class AcknowledgeCommand extends ActCommand {
     @Override
     protected String done(Invocation in, RecordAct.Recorded recorded) {
         String shipment = in.get(RackOptions.SHIPMENT);
-        new ReadShipment(store.get())
-                .differences(shipment, sites.of(in), recorded.after().now()).stream()
-                        .map(Difference::words)
-                        .forEach(in::tell);
+        Site site = sites.of(in);
+        ReadShipment reading = new ReadShipment(store.get());
+        store.get()
+                .again(() -> reading.differences(shipment, site, recorded.after().now()))
+                .forEach(difference -> in.tell(difference.words()));
         return recorded.facts().stream()
                         .map(AcknowledgeCommand::named)
                         .collect(Collectors.joining(", "))
