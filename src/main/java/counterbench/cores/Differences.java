@@ -2,6 +2,7 @@ package counterbench.cores;
 
 import counterbench.cores.Difference.Kind;
 import counterbench.shared.NearMatch;
+import counterbench.shared.TypedWord;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -62,7 +63,7 @@ public final class Differences {
                                 row.event().word(),
                                 row.core(),
                                 facts.site().wallTime(row.at()),
-                                reason == null ? "" : " --reason \"" + reason + "\"");
+                                reason == null ? "" : " --reason " + TypedWord.quoted(reason));
         return new Difference(
                 Kind.ELSEWHERE,
                 "shipment " + row.shipment() + ", which it was never on",

@@ -1,5 +1,6 @@
 package counterbench.shell;
 
+import counterbench.shared.TypedWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -31,8 +32,6 @@ final class WrittenLine {
     }
 
     private static String quoted(String word) {
-        return PLAIN.matcher(word).matches()
-                ? word
-                : '"' + word.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
+        return PLAIN.matcher(word).matches() ? word : TypedWord.quoted(word);
     }
 }

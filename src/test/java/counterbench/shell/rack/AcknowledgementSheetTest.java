@@ -62,7 +62,7 @@ class AcknowledgementSheetTest {
                     maren,
                     sheet(
                             "acknowledgements-b.csv",
-                            "SH-N77,2026-03-12 09:00,rejected,NC-0038,,cracked\n"));
+                            "SH-N77,2026-03-12 09:00,rejected,NC-0038,,\"cracked \"\"again\"\"\"\n"));
             String screen = done(maren, "shipment show SH-N07").screen();
             assertThat(screen)
                     .containsPattern("NC-0038 .* rejected ")
@@ -70,13 +70,13 @@ class AcknowledgementSheetTest {
                             "core NC-0038 is named under shipment SH-N77, which it was never on:"
                                     + " rejected on 2026-03-12, which counts for it; to put it right:"
                                     + " reverse 9.1 --reason TEXT, then acknowledge SH-N07 rejected"
-                                    + " NC-0038 --at \"2026-03-12 09:00\" --reason \"cracked\"\n")
+                                    + " NC-0038 --at \"2026-03-12 09:00\" --reason \"cracked \\\"again\\\"\"\n")
                     .doesNotContain("on our sheet and not on theirs: core NC-0038");
             done(maren, "reverse 9.1 --reason \"the shipment was misread\"");
             done(
                     maren,
                     "acknowledge SH-N07 rejected NC-0038 --at \"2026-03-12 09:00\" --reason"
-                            + " \"cracked\"");
+                            + " \"cracked \\\"again\\\"\"");
             assertThat(done(maren, "shipment show SH-N07").screen())
                     .containsPattern("NC-0038 .* rejected ")
                     .doesNotContain("SH-N77");
