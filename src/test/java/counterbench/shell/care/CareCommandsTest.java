@@ -147,7 +147,8 @@ class CareCommandsTest {
             assertThat(program.done("journal show 3 --format csv").lines()).hasSize(251);
             assertThat(program.done("journal show 3 --from 201 --format csv").lines()).hasSize(51);
             assertThat(program.type("journal show 3 --from 251").messages())
-                    .containsExactly("--from \"251\": entry 3 has facts 1 to 250; say one of these");
+                    .containsExactly(
+                            "--from \"251\": entry 3 has facts 1 to 250; say one of these");
             assertThat(program.type("journal show 3 --from 0").status()).isEqualTo(Status.REFUSED);
             assertThat(program.type("journal show --from 3").status()).isEqualTo(Status.USAGE);
             assertThat(program.type("journal show 3 --last 5").status()).isEqualTo(Status.USAGE);
