@@ -2,6 +2,7 @@ package counterbench.campaign;
 
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * A {@code when}: attributes of the vehicle (or the job's outcome) and the answer that each must
@@ -40,6 +41,13 @@ public record Condition(Map<String, String> answers) {
             }
         }
         return holds;
+    }
+
+    /** What must hold, as people say it: {@code cab is sleeper and axles is 3}. */
+    public String words() {
+        return answers.entrySet().stream()
+                .map(wanted -> wanted.getKey() + " is " + wanted.getValue())
+                .collect(Collectors.joining(" and "));
     }
 
     @Override

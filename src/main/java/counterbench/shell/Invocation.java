@@ -140,16 +140,23 @@ public final class Invocation implements AutoCloseable {
 
     /** The PIN of whoever signs in: what scripts say in the environment, or else typed unseen. */
     public Pin pin(String prompt) {
-        return surroundings().variable(PIN_VARIABLE).map(Pin::new).orElseGet(() -> newPin(prompt));
+        return surroundings()
+                .variable(PIN_VARIABLE)
+                .map(Pin::new)
+                .orElseGet(() -> typedPin(prompt, "type it, or set " + PIN_VARIABLE));
     }
 
-    /** A PIN that is typed unseen, whatever the environment says. */
-    public Pin newPin(String prompt) {
+    /**
+     * A PIN that is typed unseen, whatever the environment says.
+     *
+     * @param todo what to do where none is typed
+     */
+    public Pin typedPin(String prompt, String todo) {
         clearProgress();
         desk.out().flush();
         String typed = desk.askSecretly(prompt);
         if (typed == null || typed.isBlank()) {
-            throw new Refused("PIN", "none was given", "type it, or set " + PIN_VARIABLE);
+            throw new Refused("PIN", "none was given", todo);
         }
         return new Pin(typed);
     }

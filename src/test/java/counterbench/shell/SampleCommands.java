@@ -140,7 +140,7 @@ public final class SampleCommands {
 
         @Override
         protected Status run(Invocation in) {
-            in.newPin("PIN: ");
+            in.typedPin("PIN: ", "type it");
             in.session().signIn(new Person("Ada", Set.of(Role.LEAD)));
             in.print("you said " + in.ask("anything? ").orElse("nothing"));
             return Status.DONE;

@@ -11,6 +11,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
@@ -42,6 +43,9 @@ final class BackupFile implements AutoCloseable {
      * @throws Refused if it is no backup, or one that was cut off or changed
      */
     static BackupFile open(Path file) {
+        if (!Files.exists(file)) {
+            throw broken(file, "there is no such file");
+        }
         ZipFile zip;
         try {
             zip = new ZipFile(file.toFile());

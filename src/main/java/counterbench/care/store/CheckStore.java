@@ -83,7 +83,7 @@ final class CheckStore {
                                                 + broken.why(),
                                         "keep a copy of the home folder, and restore the newest"
                                                 + " backup that holds into another"))
-                .orElseGet(() -> Check.good(what, "all " + outcome.entries() + " entries hold"));
+                .orElseGet(() -> Check.good(what, outcome.holds()));
     }
 
     private void checkStages(DSLContext sql, Instant now) {

@@ -43,7 +43,12 @@ public final class Verification {
      * @param lastHash the hash of the last entry that holds
      * @param broken the first that does not, if one does not
      */
-    public record Outcome(long entries, long facts, String lastHash, Optional<Broken> broken) {}
+    public record Outcome(long entries, long facts, String lastHash, Optional<Broken> broken) {
+        /** The sentence for a journal in which nothing is broken. */
+        public String holds() {
+            return entries == 1 ? "its only entry holds" : "all " + entries + " entries hold";
+        }
+    }
 
     private Verification(DSLContext sql, Site site) {
         this.sql = sql;

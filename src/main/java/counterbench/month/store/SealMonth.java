@@ -174,7 +174,7 @@ public final class SealMonth {
 
     private static FactRow opened(Request request, List<StatedFinding> open, Instant at) {
         if (request.override() == null) {
-            throw new Refused(open.stream().limit(TOLD).map(f -> problem(request, f)).toList());
+            throw new Refused(problems(request, open));
         }
         String findings =
                 open.stream()
@@ -186,6 +186,21 @@ public final class SealMonth {
                 .with("at", at)
                 .with("reason", request.override())
                 .with("findings", findings.substring(0, Math.min(findings.length(), 1000)));
+    }
+
+    /** The first few, and how many more there are. */
+    private static List<Problem> problems(Request request, List<StatedFinding> open) {
+        List<Problem> told = new ArrayList<>();
+        open.stream().limit(TOLD).forEach(f -> told.add(problem(request, f)));
+        if (open.size() > TOLD) {
+            told.add(
+                    new Problem(
+                            request.asked(),
+                            "so much is open that only the first %d of %d are told"
+                                    .formatted(TOLD, open.size()),
+                            "review --month %s --state open lists all".formatted(request.month())));
+        }
+        return told;
     }
 
     private static Problem problem(Request request, StatedFinding stated) {

@@ -16,7 +16,7 @@ public final class StepNotForVehicle extends CompletedJobJudge<ProcedureFacts> {
     protected void judgeCompleted(ProcedureFacts facts, Findings findings) {
         for (Step step : facts.steps(Holds.NO)) {
             if (!facts.marksOf(step.id()).all().isEmpty()) {
-                String evidence = "only where " + step.when();
+                String evidence = "only where " + step.when().words();
                 String message =
                         "step %s: marked, but it is not for this vehicle (%s)"
                                 .formatted(step.id(), evidence);

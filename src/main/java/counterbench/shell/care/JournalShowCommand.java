@@ -119,11 +119,11 @@ public final class JournalShowCommand extends BaseCommand {
     private static void facts(Invocation in, Site site, JournalBook book, long number) {
         JournalBook.Listed listed = EntryTold.find(book, site, number);
         Entry entry = listed.entry();
+        JournalBook.Range range = range(in, entry);
         in.tell(
                 EntryTold.words(site, entry)
                         + (state(listed).isEmpty() ? "" : " (" + state(listed) + ")"));
         in.tell("hash " + entry.hash());
-        JournalBook.Range range = range(in, entry);
         String longest = number + "." + entry.factCount();
         try (Rows rows =
                 in.rows(

@@ -11,6 +11,7 @@ import counterbench.shell.Manual;
 import counterbench.shell.Readings;
 import counterbench.shell.Status;
 import java.nio.file.Path;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -41,7 +42,7 @@ public final class RestoreCommand extends BaseCommand {
                 "restored "
                         + result.manifest().rows()
                         + " rows as they were on "
-                        + result.manifest().writtenAt());
+                        + result.manifest().writtenAt().truncatedTo(ChronoUnit.SECONDS));
         boolean allHold = true;
         for (Map.Entry<String, Verification.Outcome> journal : result.journals().entrySet()) {
             Verification.Outcome outcome = journal.getValue();
@@ -54,11 +55,6 @@ public final class RestoreCommand extends BaseCommand {
     private static String words(Verification.Outcome outcome) {
         return outcome.broken()
                 .map(b -> "entry " + b.number() + " does not hold: " + b.why())
-                .orElseGet(
-                        () ->
-                                "all "
-                                        + outcome.entries()
-                                        + " entries hold, the last with hash "
-                                        + outcome.lastHash());
+                .orElseGet(() -> outcome.holds() + ", the last with hash " + outcome.lastHash());
     }
 }

@@ -1,8 +1,11 @@
 package counterbench.shell.month;
 
 import counterbench.db.Store;
+import counterbench.labels.store.LabelBook;
 import counterbench.month.store.SiteBalances;
 import counterbench.review.store.ReviewSite;
+import counterbench.shared.NearMatch;
+import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.BaseCommand;
 import counterbench.shell.Group;
@@ -19,6 +22,7 @@ import counterbench.shell.print.Rows;
 import counterbench.stock.Account;
 import counterbench.stock.BalanceRow;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 
@@ -58,6 +62,7 @@ public final class BalanceCommand extends BaseCommand {
     protected Status run(Invocation in) {
         Site site = sites.of(in);
         Optional<String> part = in.find(PART);
+        part.ifPresent(named -> refuseUnlessKnown(site, named));
         try (Rows rows =
                 in.rows(
                         Column.text("site"),
@@ -77,6 +82,18 @@ public final class BalanceCommand extends BaseCommand {
                             });
         }
         return Status.DONE;
+    }
+
+    private void refuseUnlessKnown(Site site, String part) {
+        Set<String> known = new LabelBook(store.get(), site).parts().keySet();
+        if (!known.contains(part)) {
+            throw new Refused(
+                    "part \"" + part + "\"",
+                    "no pack, list or receipt knows it",
+                    NearMatch.of(part, known)
+                            .map(near -> "did you mean " + near + "?")
+                            .orElse("balance without --part shows those that there are"));
+        }
     }
 
     private static void add(Rows rows, Site site, BalanceRow row) {

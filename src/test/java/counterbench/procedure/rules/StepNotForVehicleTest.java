@@ -19,7 +19,7 @@ class StepNotForVehicleTest {
         ProcedureCase job = sensor().read("open", "3").read("open", "3");
 
         assertThat(job.vehicle("transmission", "manual").steps(rule)).containsExactly("open");
-        assertThat(job.evidence(rule)).containsExactly("only where {transmission=automatic}");
+        assertThat(job.evidence(rule)).containsExactly("only where transmission is automatic");
     }
 
     @Test

@@ -146,8 +146,9 @@ class CareCommandsTest {
             assertThat(program.done("journal show 3 --all").lines()).hasSize(252);
             assertThat(program.done("journal show 3 --format csv").lines()).hasSize(251);
             assertThat(program.done("journal show 3 --from 201 --format csv").lines()).hasSize(51);
-            assertThat(program.type("journal show 3 --from 251").messages().get(2))
-                    .isEqualTo("--from \"251\": entry 3 has facts 1 to 250; say one of these");
+            assertThat(program.type("journal show 3 --from 251").messages())
+                    .containsExactly(
+                            "--from \"251\": entry 3 has facts 1 to 250; say one of these");
             assertThat(program.type("journal show 3 --from 0").status()).isEqualTo(Status.REFUSED);
             assertThat(program.type("journal show --from 3").status()).isEqualTo(Status.USAGE);
             assertThat(program.type("journal show 3 --last 5").status()).isEqualTo(Status.USAGE);
@@ -172,6 +173,31 @@ class CareCommandsTest {
                 assertThat(program.type("restore '" + file + "'").status())
                         .isEqualTo(Status.REFUSED);
             }
+        }
+    }
+
+    @Test
+    void a_backup_that_is_not_there_is_said_to_be_missing() {
+        try (TypedProgram program = TypedProgram.withNew(TestStores.H2)) {
+            assertThat(program.type("restore nowhere.zip").messages().get(0))
+                    .endsWith("nowhere.zip\": there is no such file; take another backup");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_journal_of_one_entry_is_said_to_hold(TestStores kind) {
+        Path file = folder.resolve("store.zip");
+        try (TypedProgram program = TypedProgram.withNew(kind)) {
+            program.done(SETUP, "2468");
+            assertThat(program.done("check-home --format csv"))
+                    .contains("journal of NORTH,good,its only entry holds,");
+            program.done("backup '" + file + "'");
+        }
+        try (TypedProgram program = TypedProgram.withNew(kind)) {
+            assertThat(program.done("restore '" + file + "'"))
+                    .containsPattern("as they were on [-0-9]{10}T[:0-9]{8}Z\\n")
+                    .contains("site NORTH: its only entry holds, the last with hash ");
         }
     }
 

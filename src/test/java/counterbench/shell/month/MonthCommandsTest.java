@@ -116,6 +116,12 @@ class MonthCommandsTest {
                 .contains("is no account; did you mean STORE?");
         assertThat(type("balance --account STORE(1) --site NORTH").err())
                 .contains("there is only one STORE");
+        FakeShell.Output part = type("balance --part HB-3O13 --site NORTH");
+        assertThat(part.status()).isEqualTo(Status.REFUSED);
+        assertThat(part.err())
+                .isEqualTo(
+                        "part \"HB-3O13\": no pack, list or receipt knows it; did you mean"
+                                + " HB-3013?\n");
     }
 
     @Test

@@ -29,6 +29,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -101,6 +102,28 @@ class SealCommandTest {
             assertThat(maren.line("seal 2026-01").out())
                     .startsWith("2026-01 of site SOUTH is sealed: entry ");
             assertThat(maren.line("seal 2026-01").err()).contains("has sealed it");
+        }
+    }
+
+    @Test
+    void of_much_that_is_open_it_says_how_much_is_not_told() throws IOException {
+        Path counts = folder.resolve("counts.csv");
+        StringBuilder wrong = new StringBuilder("counted_at,quantity,part\n");
+        for (int part = 3012; part <= 3016; part++) {
+            wrong.append("2026-01-30 18:00,77,HB-%d\n".formatted(part));
+        }
+        Files.writeString(counts, wrong);
+        try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
+            FakeShell maren = maren(larkmere);
+            assertThat(maren.line("import " + counts + " --site NORTH").status())
+                    .isEqualTo(Status.DONE);
+            assertThat(maren.line("seal 2026-01 --site NORTH").err().lines())
+                    .hasSize(21)
+                    .last()
+                    .asString()
+                    .matches(
+                            "seal \"2026-01\": so much is open that only the first 20 of 2[1-9]"
+                                    + " are told; review --month 2026-01 --state open lists all");
         }
     }
 

@@ -244,6 +244,16 @@ class PeopleCommandsTest {
     }
 
     @Test
+    void a_pin_for_somebody_else_is_never_looked_for_in_the_environment() {
+        try (TypedProgram program = signedIn(TestStores.H2)) {
+            assertThat(program.type("person add Ben --role parts").messages())
+                    .containsExactly(
+                            "PIN: none was given; type it; a script hands it in as the next line"
+                                    + " of its input");
+        }
+    }
+
+    @Test
     void no_pin_is_written_anywhere_in_the_clear() throws IOException {
         Path home;
         try (TypedProgram program = signedIn(TestStores.H2)) {
