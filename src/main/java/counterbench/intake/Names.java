@@ -13,6 +13,9 @@ public interface Names {
     /** Whether a pack or the list of parts names the part. */
     boolean isPart(String part);
 
+    /** Whether a known part is counted in pieces; the others are measured. */
+    boolean isCounted(String part);
+
     /** Whether the list of people names the person. */
     boolean isPerson(String name);
 

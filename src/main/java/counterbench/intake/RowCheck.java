@@ -21,6 +21,7 @@ public final class RowCheck {
     public List<Complaints.Complaint> check(FactRow row) {
         Complaints complaints = new Complaints(row, names.zone());
         checkNames(row, complaints);
+        checkPieces(row, complaints);
         checkCurrency(row, complaints);
         switch (row.kind()) {
             case JOBS -> new JobCheck(names).check(row, complaints);
@@ -87,6 +88,28 @@ public final class RowCheck {
                     "there is no such job",
                     "correct the name, or import the job with a sheet called jobs");
         }
+    }
+
+    /** Nobody fits half a bolt. The quantity of a core's row is one of plugs. */
+    private void checkPieces(FactRow row, Complaints complaints) {
+        boolean ofPart =
+                row.kind() != FactKind.CORES
+                        && row.kind().find("part").isPresent()
+                        && row.kind().find("quantity").isPresent();
+        @Nullable String part = ofPart ? row.text("part") : null;
+        @Nullable BigDecimal quantity = ofPart ? row.decimal("quantity") : null;
+        if (part != null && quantity != null && isBroken(part, quantity, names)) {
+            complaints.of(
+                    "quantity",
+                    "is no whole number, and " + part + " is counted in pieces",
+                    "write how many pieces");
+        }
+    }
+
+    /** Whether a quantity of a known part would break one of its pieces. */
+    static boolean isBroken(String part, BigDecimal quantity, Names names) {
+        boolean whole = quantity.stripTrailingZeros().scale() <= 0;
+        return !whole && names.isPart(part) && names.isCounted(part);
     }
 
     private void checkCurrency(FactRow row, Complaints complaints) {

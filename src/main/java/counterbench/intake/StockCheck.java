@@ -3,7 +3,6 @@ package counterbench.intake;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -29,15 +28,21 @@ final class StockCheck {
         if (missing == null) {
             return;
         }
-        Arrays.stream(missing.split(";"))
-                .map(item -> item.strip().split(":", 2)[0].strip())
-                .filter(part -> !names.isPart(part))
-                .forEach(
-                        part ->
-                                complaints.of(
-                                        "missing",
-                                        "no loaded pack and no list of parts names " + part,
-                                        "correct the part number"));
+        for (String item : missing.split("; ")) {
+            int colon = item.lastIndexOf(':');
+            String part = item.substring(0, colon);
+            if (!names.isPart(part)) {
+                complaints.of(
+                        "missing",
+                        "no loaded pack and no list of parts names " + part,
+                        "correct the part number");
+            } else if (RowCheck.isBroken(part, new BigDecimal(item.substring(colon + 1)), names)) {
+                complaints.of(
+                        "missing",
+                        "has no whole number of " + part + ", which is counted in pieces",
+                        "write how many pieces");
+            }
+        }
     }
 
     private static void checkCount(FactRow row, Complaints complaints) {

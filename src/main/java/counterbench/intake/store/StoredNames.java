@@ -12,6 +12,9 @@ import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
+import counterbench.campaign.PartUnit;
+import counterbench.campaign.PartUnits;
+import counterbench.db.generated.tables.records.PartsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.intake.Names;
@@ -44,6 +47,7 @@ final class StoredNames implements Names {
     private final Set<String> jobsOfImport;
     private final boolean isNewSite;
     private final Set<String> parts = new HashSet<>();
+    private final PartUnits units;
     private final Set<String> people = new HashSet<>();
     private final Map<String, Optional<String>> campaignOfJob = new HashMap<>();
     private final Map<String, Optional<String>> jobOfCore = new HashMap<>();
@@ -62,12 +66,27 @@ final class StoredNames implements Names {
         // A site without jobs has no names to look up; its first import brings all of them.
         this.isNewSite = !sql.fetchExists(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no()));
         packs.all().forEach(this::addParts);
-        sql.select(PARTS_FACT.SITE_NO, PARTS_FACT.BATCH, PARTS_FACT.LINE, PARTS_FACT.PART)
-                .from(PARTS_FACT)
-                .forEach(r -> addIf(parts, r.value1(), r.value2(), r.value3(), r.value4()));
+        units = new PartUnits(packs, Map.of());
+        addListedParts();
         sql.select(PEOPLE_FACT.SITE_NO, PEOPLE_FACT.BATCH, PEOPLE_FACT.LINE, PEOPLE_FACT.NAME)
                 .from(PEOPLE_FACT)
                 .forEach(r -> addIf(people, r.value1(), r.value2(), r.value3(), r.value4()));
+    }
+
+    /** Every list of parts names parts; the site's own says what it counts or measures them in. */
+    private void addListedParts() {
+        for (PartsFactRecord row : sql.fetch(PARTS_FACT)) {
+            if (posted.counts(row.getSiteNo(), row.getBatch(), row.getLine())) {
+                parts.add(row.getPart());
+                if (row.getSiteNo() == site.no()) {
+                    list(row.getPart(), row.getUnit());
+                }
+            }
+        }
+    }
+
+    private void list(String part, String unit) {
+        PartUnit.of(unit).ifPresent(known -> units.list(part, known));
     }
 
     private void addIf(Set<String> names, short siteNo, long batch, int line, String name) {
@@ -91,13 +110,19 @@ final class StoredNames implements Names {
     void bring(FactRow row) {
         switch (row.kind()) {
             case PEOPLE -> people.add(Objects.requireNonNull(row.text("name")));
-            case PARTS_LIST -> parts.add(Objects.requireNonNull(row.text("part")));
+            case PARTS_LIST -> bringPart(row);
             case JOBS -> bringJob(row);
             case CORES -> bringCore(row);
             default -> {
                 // No other kind brings names that rows are held to.
             }
         }
+    }
+
+    private void bringPart(FactRow row) {
+        String part = Objects.requireNonNull(row.text("part"));
+        parts.add(part);
+        list(part, Objects.requireNonNull(row.text("unit")));
     }
 
     private void bringJob(FactRow row) {
@@ -123,6 +148,11 @@ final class StoredNames implements Names {
     @Override
     public boolean isPart(String part) {
         return parts.contains(part);
+    }
+
+    @Override
+    public boolean isCounted(String part) {
+        return units.of(part).filter(PartUnit::isMeasured).isEmpty();
     }
 
     @Override
