@@ -16,7 +16,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 
 /** Fills a home of its own with the invented garage and runs the whole job on it once. */
@@ -70,13 +69,13 @@ public final class DemoCommand extends BaseCommand {
     private static void show(Invocation in, Path folder, Path paper) throws IOException {
         StoreAddress address = StoreAddress.of(folder, null);
         try (Aside hashing = new Aside()) {
-            Map<String, Supplier<PinHash>> pins = DemoGarage.pins(hashing);
-            // What writes workbooks reads the store, which so is closed after it.
+            Supplier<PinHash> pin = DemoGarage.pin(hashing);
+            // What goes on beside uses the store, which so is closed after it.
             try (Store store = Store.open(address, new Migrations((opened, from) -> {}));
-                    Aside writing = new Aside()) {
+                    Aside beside = new Aside()) {
                 List<Site> yards =
-                        new DemoGarage(store, paper, in.now(), in.progress(), pins).fill();
-                DemoBooks books = new DemoBooks(store, yards, folder.resolve("workbooks"), writing);
+                        new DemoGarage(store, paper, in.now(), in.progress(), pin, beside).fill();
+                DemoBooks books = new DemoBooks(store, yards, folder.resolve("workbooks"), beside);
                 in.print("the invented garage of Larkmere lies in " + folder);
                 in.print("its paper lies in " + paper + ", and README.md there tells its story");
                 DemoTour tour = new DemoTour(in, store);

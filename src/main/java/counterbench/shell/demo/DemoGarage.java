@@ -26,12 +26,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Fills a store with the invented garage: two yards, their people, their packs, their paper. */
@@ -49,46 +45,47 @@ final class DemoGarage {
     private final Instant now;
     private final Progress progress;
     private final SheetFiles files = PoiSheets.files();
-    private final Map<String, Supplier<PinHash>> pins;
+    private final Supplier<PinHash> pin;
+    private final Aside aside;
 
     /**
      * A garage that is to be filled.
      *
-     * @param pins of everybody who can sign in
+     * @param pin of everybody who can sign in
+     * @param aside where one yard's paper is read while this reads the other's
      */
     DemoGarage(
             Store store,
             Path paper,
             Instant now,
             Progress progress,
-            Map<String, Supplier<PinHash>> pins) {
+            Supplier<PinHash> pin,
+            Aside aside) {
+        this.aside = aside;
         this.store = store;
-        this.pins = pins;
+        this.pin = pin;
         this.paper = paper;
         this.now = now;
         this.progress = progress;
     }
 
-    /** Begins to hash the PIN of everybody who can sign in, which is slow on purpose. */
-    static Map<String, Supplier<PinHash>> pins(Aside aside) {
-        return Stream.concat(Stream.of(LEAD.name()), COLLEAGUES.stream())
-                .collect(
-                        Collectors.toMap(
-                                Function.identity(), name -> aside.begin(() -> PinHash.of(PIN))));
+    /** Begins to hash the one PIN of everybody, which is slow on purpose. */
+    static Supplier<PinHash> pin(Aside aside) {
+        return aside.begin(() -> PinHash.of(PIN));
     }
 
     /** The two yards, filled. */
     List<Site> fill() throws IOException {
         SetUpStore setUp = new SetUpStore(store);
         NewSite first = yard("NORTH", "North yard");
-        Site north = setUp.first(first, LEAD.name(), pinOf(LEAD.name()), now, SOURCE).site();
+        Site north = setUp.first(first, LEAD.name(), pin.get(), now, SOURCE).site();
         Site south = setUp.further(yard("SOUTH", "South yard"), LEAD, now, SOURCE).site();
         load(north);
-        take("common", north);
+        take("common", north, progress);
         takeIn(north);
-        take("north", north);
-        take("south", south);
-        letGo(south);
+        Supplier<Site> other = aside.begin(() -> take("south", south, Progress.SILENT));
+        take("north", north, progress);
+        letGo(other.get());
         return List.of(north, south);
     }
 
@@ -123,14 +120,10 @@ final class DemoGarage {
 
     private void takeIn(Site site) {
         var by = new ChangePeople.By(LEAD, site, now, SOURCE);
-        COLLEAGUES.forEach(name -> new ChangePeople(store).pin(by, name, pinOf(name)));
+        COLLEAGUES.forEach(name -> new ChangePeople(store).pin(by, name, pin.get()));
     }
 
-    private PinHash pinOf(String name) {
-        return Objects.requireNonNull(pins.get(name), name).get();
-    }
-
-    private void take(String folder, Site site) {
+    private Site take(String folder, Site site, Progress progress) {
         progress.begin("reading " + folder, 0);
         var request =
                 new ImportPaper.Request(
@@ -139,5 +132,6 @@ final class DemoGarage {
         if (report.isRefused()) {
             throw new Refused(report.problems().stream().map(p -> p.problem()).toList());
         }
+        return site;
     }
 }
