@@ -20,6 +20,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -90,8 +91,8 @@ final class KeptFindings {
     static void replace(DSLContext sql, Site site, Outcome outcome) {
         delete(sql, site.no(), outcome);
         int lastLine = outcome.isOfAll() ? 0 : lastSectionLine(sql, site.no());
-        sql.batchInsert(records(site.no(), outcome, lastLine)).execute();
-        sql.batchInsert(moments(site.no(), outcome)).execute();
+        sql.batchInsert(records(site.no(), outcome, lastLine).toList()).execute();
+        sql.batchInsert(moments(site.no(), outcome).toList()).execute();
     }
 
     private static void delete(DSLContext sql, int siteNo, Outcome outcome) {
@@ -128,11 +129,11 @@ final class KeptFindings {
     }
 
     /** The rows of an outcome that takes the place of everything, in the order of their keys. */
-    static List<KeptFindingRecord> records(int siteNo, Outcome outcome) {
+    static Stream<KeptFindingRecord> records(int siteNo, Outcome outcome) {
         return records(siteNo, outcome, 0);
     }
 
-    private static List<KeptFindingRecord> records(int siteNo, Outcome outcome, int lastLine) {
+    private static Stream<KeptFindingRecord> records(int siteNo, Outcome outcome, int lastLine) {
         Map<Integer, Integer> lines = new HashMap<>();
         lines.put(0, lastLine);
         return outcome.findings().stream()
@@ -141,15 +142,13 @@ final class KeptFindings {
                         one -> {
                             int line = lines.merge(one.jobNo(), 1, Integer::sum);
                             return record(JobKey.of(siteNo, one.jobNo(), line), one);
-                        })
-                .toList();
+                        });
     }
 
     /** The rows of the moments at which something changes by itself, in the order of their keys. */
-    static List<VerdictRecord> moments(int siteNo, Outcome outcome) {
+    static Stream<VerdictRecord> moments(int siteNo, Outcome outcome) {
         return outcome.moments().entrySet().stream()
-                .map(m -> new VerdictRecord(JobKey.first(siteNo, m.getKey()), m.getValue()))
-                .toList();
+                .map(m -> new VerdictRecord(JobKey.first(siteNo, m.getKey()), m.getValue()));
     }
 
     private static KeptFindingRecord record(long key, Outcome.Placed placed) {

@@ -5,9 +5,9 @@ import static counterbench.db.generated.Tables.VERDICT;
 
 import counterbench.db.JobKey;
 import counterbench.db.Store;
-import counterbench.db.generated.tables.records.KeptFindingRecord;
-import counterbench.db.generated.tables.records.VerdictRecord;
 import counterbench.shared.Site;
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import org.jooq.DSLContext;
 import org.jooq.TableField;
@@ -51,10 +51,8 @@ final class WholeKeeping {
     }
 
     private boolean keep(Outcome outcome, TouchedThings touched) {
-        List<KeptFindingRecord> findings = KeptFindings.records(site.no(), outcome);
-        List<VerdictRecord> moments = KeptFindings.moments(site.no(), outcome);
-        return rows(KEPT_FINDING.K, findings)
-                && rows(VERDICT.K, moments)
+        return rows(KEPT_FINDING.K, KeptFindings.records(site.no(), outcome).iterator())
+                && rows(VERDICT.K, KeptFindings.moments(site.no(), outcome).iterator())
                 && store.write(sql -> end(sql, touched));
     }
 
@@ -67,10 +65,10 @@ final class WholeKeeping {
     }
 
     /** Writes rows in the order of their keys, each piece over what lay between its keys before. */
-    private <R extends TableRecord<R>> boolean rows(TableField<R, Long> key, List<R> rows) {
+    private <R extends TableRecord<R>> boolean rows(TableField<R, Long> key, Iterator<R> rows) {
         long from = JobKey.firstOf(site.no());
-        for (int i = 0; i < rows.size(); i += piece) {
-            List<R> some = rows.subList(i, Math.min(rows.size(), i + piece));
+        while (rows.hasNext()) {
+            List<R> some = next(rows);
             long to = some.get(some.size() - 1).get(key);
             if (!replaced(key, from, to, some)) {
                 return false;
@@ -78,6 +76,14 @@ final class WholeKeeping {
             from = to + 1;
         }
         return replaced(key, from, JobKey.lastOf(site.no()), List.of());
+    }
+
+    private <R> List<R> next(Iterator<R> rows) {
+        List<R> some = new ArrayList<>();
+        while (some.size() < piece && rows.hasNext()) {
+            some.add(rows.next());
+        }
+        return some;
     }
 
     private <R extends TableRecord<R>> boolean replaced(
