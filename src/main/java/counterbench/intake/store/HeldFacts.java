@@ -88,6 +88,11 @@ final class HeldFacts {
                 : table.siteNo().eq((short) siteNo);
     }
 
+    /** Whether the store held no fact of a kind. */
+    boolean hasNone(FactKind kind) {
+        return isEmpty(FactTable.of(kind));
+    }
+
     private boolean isEmpty(FactTable table) {
         return empty.computeIfAbsent(
                 table.kind(),
@@ -137,18 +142,14 @@ final class HeldFacts {
     /** Holds every fact of a kind that imports recorded on a job, taken back or not. */
     void importedOnJob(FactKind kind, String job, HeldRows rows) {
         FactTable table = FactTable.of(kind);
-        if (!isEmpty(table)) {
-            JobRange.find(sql, siteNo, job)
-                    .ifPresent(range -> imported(table, range.contains(table), rows));
-        }
+        JobRange.find(sql, siteNo, job)
+                .ifPresent(range -> imported(table, range.contains(table), rows));
     }
 
     /** Holds every fact of a kind that imports recorded at the site, taken back or not. */
     void importedAtSite(FactKind kind, HeldRows rows) {
         FactTable table = FactTable.of(kind);
-        if (!isEmpty(table)) {
-            imported(table, table.siteNo().eq((short) siteNo), rows);
-        }
+        imported(table, table.siteNo().eq((short) siteNo), rows);
     }
 
     private void imported(FactTable table, Condition where, HeldRows rows) {

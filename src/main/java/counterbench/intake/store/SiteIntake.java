@@ -162,6 +162,9 @@ final class SiteIntake {
     private HeldRows heldFor(FactRow row) {
         FactKind kind = row.kind();
         HeldRows rows = heldRows.computeIfAbsent(kind, k -> new HeldRows());
+        if (held.hasNone(kind)) {
+            return rows;
+        }
         Set<String> done = loaded.computeIfAbsent(kind, k -> new HashSet<>());
         String job = jobOf(row);
         if (done.add(job)) {

@@ -51,7 +51,7 @@ final class StoredNames implements Names {
     private final Set<String> people = new HashSet<>();
     private final Map<String, Optional<String>> campaignOfJob = new HashMap<>();
     private final Map<String, Optional<String>> jobOfCore = new HashMap<>();
-    private final Map<String, Set<String>> coresOfJob = new HashMap<>();
+    private final Map<String, Integer> coresOfJob = new HashMap<>();
 
     /**
      * @param jobsOfImport the jobs that the import has brought so far, of whatever site; added to
@@ -136,7 +136,7 @@ final class StoredNames implements Names {
         String core = Objects.requireNonNull(row.text("core"));
         if (REMOVED.equals(row.text("event")) && job != null && jobOfCore(core).isEmpty()) {
             jobOfCore.put(core, Optional.of(job));
-            coresOfJob.computeIfAbsent(job, this::storedCores).add(core);
+            coresOfJob.put(job, coresOf(job) + 1);
         }
     }
 
@@ -216,16 +216,16 @@ final class StoredNames implements Names {
 
     @Override
     public int coresOf(String job) {
-        return coresOfJob.computeIfAbsent(job, this::storedCores).size();
+        return coresOfJob.computeIfAbsent(job, this::storedCores);
     }
 
-    private Set<String> storedCores(String job) {
+    private int storedCores(String job) {
         if (isNewSite) {
-            return new HashSet<>();
+            return 0;
         }
         return JobRange.find(sql, site.no(), job)
-                .map(range -> removedOn(range.jobNo()))
-                .orElseGet(HashSet::new);
+                .map(range -> removedOn(range.jobNo()).size())
+                .orElse(0);
     }
 
     @Override

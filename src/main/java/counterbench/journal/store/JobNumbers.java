@@ -26,7 +26,7 @@ final class JobNumbers {
     private final int siteNo;
     private final Map<String, Integer> byJob = new HashMap<>();
     private final Map<String, Integer> byCore = new HashMap<>();
-    private final Map<FactKind, Map<Integer, Integer>> nextLine = new EnumMap<>(FactKind.class);
+    private final Map<FactKind, NextLines> nextLine = new EnumMap<>(FactKind.class);
     private final int atOnce;
     private @Nullable Boolean newSite;
     private int reserved;
@@ -129,13 +129,12 @@ final class JobNumbers {
 
     /** The next free key of a job in a table. */
     long nextKey(DSLContext sql, FactTable table, int jobNo) {
-        Map<Integer, Integer> lines = nextLine.computeIfAbsent(table.kind(), k -> new HashMap<>());
-        Integer next = lines.get(jobNo);
-        if (next == null) {
-            next = jobNo >= firstNew ? FIRST_LINE : nextStored(sql, table, jobNo);
-        }
-        lines.put(jobNo, next + 1);
-        return JobKey.of(siteNo, jobNo, next);
+        NextLines lines = nextLine.computeIfAbsent(table.kind(), k -> new NextLines());
+        int line =
+                jobNo >= firstNew
+                        ? lines.ofNew(jobNo - firstNew)
+                        : lines.ofHeld(jobNo, () -> nextStored(sql, table, jobNo));
+        return JobKey.of(siteNo, jobNo, line);
     }
 
     private int nextStored(DSLContext sql, FactTable table, int jobNo) {
