@@ -27,7 +27,7 @@ final class StockCheck {
         if (missing == null) {
             return;
         }
-        for (String item : missing.split("; ")) {
+        for (String item : missing.split("; ", -1)) {
             int colon = item.lastIndexOf(':');
             String part = item.substring(0, colon);
             if (!names.isPart(part)) {
