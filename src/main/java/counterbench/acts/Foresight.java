@@ -61,16 +61,28 @@ public final class Foresight {
 
     /** Remembers what can be found before an act. */
     public static Foresight before(Situation situation) {
+        return before(ahead(situation));
+    }
+
+    /** Remembers what was found before an act. */
+    public static Foresight before(List<Finding> found) {
         Set<Known> known = new HashSet<>();
-        ahead(situation).forEach(finding -> known.add(Known.of(finding)));
+        found.forEach(finding -> known.add(Known.of(finding)));
         return new Foresight(known);
     }
 
     /** What can be found after the act and could not before, or is told again by it. */
     public List<Finding> raised(Situation after, Act act) {
-        return ahead(after).stream()
-                .filter(f -> !before.contains(Known.of(f)) || act.tellsAgain(f))
-                .toList();
+        return ahead(after).stream().filter(f -> isNew(f) || act.tellsAgain(f)).toList();
+    }
+
+    /** Which of some findings were not there before. */
+    public List<Finding> raised(List<Finding> after) {
+        return after.stream().filter(this::isNew).toList();
+    }
+
+    private boolean isNew(Finding finding) {
+        return !before.contains(Known.of(finding));
     }
 
     /** Every finding that the situation holds, or will hold once its open jobs are completed. */

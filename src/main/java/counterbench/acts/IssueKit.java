@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Hands a kit to a job: all that it still holds goes onto the job's bench. */
 public record IssueKit(String kit, String job, Stamp stamp) implements Act {
@@ -67,6 +68,7 @@ public record IssueKit(String kit, String job, Stamp stamp) implements Act {
                             + " is past its last usable day, "
                             + given.received().kit().expiresOn());
         }
+        shortOf(given).ifPresent(remarks::add);
         String kitPart = given.received().kit().kitPart();
         sooner(situation, given.received().kit()).ifPresent(remarks::add);
         Optional<KitTerms> wanted = to.pack().flatMap(pack -> pack.kit(kitPart));
@@ -75,6 +77,18 @@ public record IssueKit(String kit, String job, Stamp stamp) implements Act {
                     "campaign " + to.job().campaign() + " asks for no kit of the part " + kitPart);
         }
         return remarks;
+    }
+
+    /** So that nobody looks for what never came, and the rest is issued loose in time. */
+    private Optional<String> shortOf(KitState given) {
+        String lacking =
+                given.lacking().entrySet().stream()
+                        .filter(lack -> lack.getValue().isPositive())
+                        .map(lack -> lack.getValue() + " " + lack.getKey())
+                        .collect(Collectors.joining(", "));
+        return lacking.isEmpty()
+                ? Optional.empty()
+                : Optional.of("kit " + kit + " is short of " + lacking);
     }
 
     private Optional<String> sooner(Situation situation, Kit given) {

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -79,6 +80,22 @@ public record KitState(
     /** What is still in its box. */
     public SortedMap<String, Quantity> held() {
         return new Ledger(moves, List.of()).balance(Account.kit(serial()));
+    }
+
+    /** What it lacks: what it came without, and what of its parts was found missing since. */
+    public SortedMap<String, Quantity> lacking() {
+        SortedMap<String, Quantity> lacking = new TreeMap<>();
+        received.kit()
+                .missing()
+                .forEach(one -> lacking.merge(one.part(), one.quantity(), Quantity::plus));
+        for (StockEvent event : events) {
+            String part = event.part();
+            Quantity quantity = event.quantity();
+            if (event.kind() == StockEvent.Kind.SHORT && part != null && quantity != null) {
+                lacking.merge(part, quantity, Quantity::plus);
+            }
+        }
+        return lacking;
     }
 
     /** Whether anything is still in its box, so that it can be issued or sent. */

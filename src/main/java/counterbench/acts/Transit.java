@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
  *
  * @param from the site that sent it
  * @param to the site that it was sent to
- * @param clock the site in whose time it is told
  * @param kit the kit; null for anything else
  * @param part the loose part; null for anything else
  * @param core the core's tag; null for anything else
@@ -23,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 public record Transit(
         String from,
         String to,
-        Site clock,
         Instant sentAt,
         @Nullable String kit,
         @Nullable String part,
@@ -46,7 +44,6 @@ public record Transit(
     public Transit {
         Objects.requireNonNull(from, "from");
         Objects.requireNonNull(to, "to");
-        Objects.requireNonNull(clock, "clock");
         Objects.requireNonNull(sentAt, "sentAt");
         Objects.requireNonNull(quantity, "quantity");
     }
@@ -56,7 +53,6 @@ public record Transit(
         return new Transit(
                 sending.otherSite(),
                 to.site(),
-                to,
                 sending.at(),
                 sending.kit(),
                 sending.part(),
@@ -71,7 +67,6 @@ public record Transit(
         return new Transit(
                 Objects.requireNonNull(away.where().from(), "on the way"),
                 away.where().site(),
-                away.owner(),
                 away.where().since(),
                 null,
                 null,

@@ -85,6 +85,11 @@ public record Credit(
 
     /** The name that findings give it: {@code remittance/line}. */
     public String name() {
+        return nameOf(remittance, line);
+    }
+
+    /** The same of a line that is not read whole. */
+    public static String nameOf(String remittance, String line) {
         return remittance + "/" + line;
     }
 }

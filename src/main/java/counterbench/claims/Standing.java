@@ -69,6 +69,21 @@ public record Standing(
         return claim.fallsOn().isEmpty();
     }
 
+    /** Whether money is still to come for it, or too much came. */
+    public boolean isOpen() {
+        return open().filter(open -> open.signum() != 0).isPresent();
+    }
+
+    /** What is still to come, above zero; empty where nothing is. */
+    public Optional<BigDecimal> waiting() {
+        return open().filter(open -> open.signum() > 0);
+    }
+
+    /** What came for it beyond what it asks, above zero; empty where not too much came. */
+    public Optional<BigDecimal> overpaid() {
+        return open().filter(open -> open.signum() < 0).map(BigDecimal::negate);
+    }
+
     /** What is still to come, below zero where too much came; empty where it stands no more. */
     public Optional<BigDecimal> open() {
         return stands()

@@ -2,7 +2,6 @@ package counterbench.intake;
 
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -11,7 +10,15 @@ final class CoreCheck {
     private CoreCheck() {}
 
     static void check(FactRow row, Names names, Complaints complaints) {
-        String event = Objects.requireNonNull(row.text("event"));
+        @Nullable String event = row.text("event");
+        if (event != null) {
+            checkEvent(row, event, complaints);
+            checkSite(row, event, complaints);
+        }
+        checkRemoval(row, event, names, complaints);
+    }
+
+    private static void checkEvent(FactRow row, String event, Complaints complaints) {
         switch (event) {
             case "removed" -> {
                 RowCheck.needed(row, "job", "say on which job it was removed", complaints);
@@ -29,8 +36,6 @@ final class CoreCheck {
                 // Nothing more is needed.
             }
         }
-        checkSite(row, event, complaints);
-        checkRemoval(row, event, names, complaints);
     }
 
     private static void checkSite(FactRow row, String event, Complaints complaints) {
@@ -48,10 +53,14 @@ final class CoreCheck {
     }
 
     private static void checkRemoval(
-            FactRow row, String event, Names names, Complaints complaints) {
-        Optional<String> removedOn = names.jobOfCore(Objects.requireNonNull(row.text("core")));
+            FactRow row, @Nullable String event, Names names, Complaints complaints) {
+        @Nullable String core = row.text("core");
+        if (core == null) {
+            return;
+        }
+        Optional<String> removedOn = names.jobOfCore(core);
         @Nullable String job = row.text("job");
-        if (removedOn.isEmpty() && !event.equals("removed")) {
+        if (removedOn.isEmpty() && event != null && !event.equals("removed")) {
             complaints.of(
                     "core",
                     "no core of that tag was removed",
@@ -59,7 +68,7 @@ final class CoreCheck {
         } else if (removedOn.isPresent() && job != null && !removedOn.get().equals(job)) {
             complaints.of(
                     "job",
-                    "core " + row.text("core") + " was removed on job " + removedOn.get(),
+                    "core " + core + " was removed on job " + removedOn.get(),
                     "correct the job, or give the core a tag of its own");
         }
     }

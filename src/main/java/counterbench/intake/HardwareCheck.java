@@ -2,7 +2,6 @@ package counterbench.intake;
 
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +24,7 @@ final class HardwareCheck {
         boolean part = row.text("part") != null;
         if (kit && part) {
             complaints.of("part", "a kit is issued whole", "leave the part out, or the kit");
-        } else if (!kit && !part) {
+        } else if (complaints.isEmpty("kit") && complaints.isEmpty("part")) {
             complaints.ofRow(
                     "names neither a kit nor a part", "say which kit, or which part and how much");
         } else if (part) {
@@ -37,14 +36,17 @@ final class HardwareCheck {
         boolean takenOff = "taken-off".equals(row.text("condition"));
         if (takenOff) {
             RowCheck.needed(row, "was", "say whether it had been fitted new or reused", complaints);
-        } else if (row.text("was") != null) {
+        } else if (row.text("was") != null && !complaints.isUnread("condition")) {
             complaints.of("was", "belongs to taken-off rows only", "leave it empty");
         }
     }
 
     private static void checkCore(FactRow row, Names names, Complaints complaints) {
-        String job = Objects.requireNonNull(row.text("job"));
+        @Nullable String job = row.text("job");
         @Nullable String core = row.text("core");
+        if (job == null) {
+            return;
+        }
         if (core == null) {
             if ("on-core".equals(row.text("condition")) && names.coresOf(job) > 1) {
                 complaints.of("core", "the job has " + names.coresOf(job) + " cores", "say which");

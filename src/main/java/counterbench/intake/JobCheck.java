@@ -2,7 +2,6 @@ package counterbench.intake;
 
 import counterbench.facts.FactRow;
 import java.time.Instant;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Checks rows of {@code jobs}. */
@@ -15,10 +14,11 @@ final class JobCheck {
 
     void check(FactRow row, Complaints complaints) {
         @Nullable Instant completed = row.time("completed_at");
-        if (completed != null && completed.isBefore(row.time("opened_at"))) {
+        @Nullable Instant opened = row.time("opened_at");
+        if (completed != null && opened != null && completed.isBefore(opened)) {
             complaints.of("completed_at", "lies before opened_at", "correct one of the two times");
         }
-        if (completed == null && "completed".equals(row.text("outcome"))) {
+        if (complaints.isEmpty("completed_at") && "completed".equals(row.text("outcome"))) {
             complaints.of("outcome", "no time of completion is said", "fill in completed_at");
         }
         checkRedo(row, complaints);
@@ -29,7 +29,7 @@ final class JobCheck {
         if (redone == null) {
             return;
         }
-        if (redone.equals(Objects.requireNonNull(row.text("job")))) {
+        if (redone.equals(row.text("job"))) {
             complaints.of(
                     "redo_of", "a job cannot be done again by itself", "name the earlier job");
         } else if (!names.isJobAnywhere(redone)) {

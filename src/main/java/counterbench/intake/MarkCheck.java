@@ -6,7 +6,6 @@ import counterbench.facts.FactRow;
 import counterbench.shared.units.Unit;
 import counterbench.shared.units.Units;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -22,11 +21,12 @@ final class MarkCheck {
     }
 
     void check(FactRow row, Complaints complaints) {
-        Optional<String> campaign = names.campaignOf(Objects.requireNonNull(row.text("job")));
-        if (campaign.isEmpty()) {
+        @Nullable String job = row.text("job");
+        @Nullable String id = row.text("step");
+        Optional<String> campaign = job == null ? Optional.empty() : names.campaignOf(job);
+        if (campaign.isEmpty() || id == null) {
             return;
         }
-        String id = Objects.requireNonNull(row.text("step"));
         List<Step> steps =
                 names.revisions(campaign.get()).stream().flatMap(p -> p.step(id).stream()).toList();
         if (steps.isEmpty()) {
@@ -34,15 +34,15 @@ final class MarkCheck {
                     "step",
                     "campaign " + campaign.get() + " has no such step",
                     "name a step of its pack: campaign show " + campaign.get());
-        } else if (steps.stream().noneMatch(step -> fits(step, row))) {
+        } else if (steps.stream().noneMatch(step -> fits(step, row, complaints))) {
             // The newest revision that has the step speaks for it.
             checkAgainst(steps.get(steps.size() - 1), row, complaints);
         }
     }
 
     /** Which revision the job is judged by is known once it is completed; until then any may be. */
-    private boolean fits(Step step, FactRow row) {
-        Complaints ofStep = new Complaints(row, names.zone());
+    private static boolean fits(Step step, FactRow row, Complaints complaints) {
+        Complaints ofStep = complaints.anew();
         checkAgainst(step, row, ofStep);
         return ofStep.isEmpty();
     }

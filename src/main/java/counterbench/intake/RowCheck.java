@@ -3,8 +3,9 @@ package counterbench.intake;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Checks what a row says and names. */
@@ -19,7 +20,16 @@ public final class RowCheck {
 
     /** Everything that is wrong with a row. */
     public List<Complaints.Complaint> check(FactRow row) {
-        Complaints complaints = new Complaints(row, names.zone());
+        return check(row, Set.of());
+    }
+
+    /**
+     * Everything else that is wrong with a row.
+     *
+     * @param unread headings of cells that could not be read; nothing follows from these
+     */
+    public List<Complaints.Complaint> check(FactRow row, Set<String> unread) {
+        Complaints complaints = new Complaints(row, names.zone(), unread);
         checkNames(row, complaints);
         checkPieces(row, complaints);
         checkCurrency(row, complaints);
@@ -73,8 +83,8 @@ public final class RowCheck {
     }
 
     private void checkCampaign(FactRow row, Complaints complaints) {
-        String campaign = Objects.requireNonNull(row.text("campaign"));
-        if (names.revisions(campaign).isEmpty()) {
+        String campaign = row.text("campaign");
+        if (campaign != null && names.revisions(campaign).isEmpty()) {
             complaints.of(
                     "campaign", "no loaded pack has it", "load its pack first: campaign load FILE");
         }
@@ -124,13 +134,15 @@ public final class RowCheck {
 
     private static void checkOrder(
             FactRow row, String earlier, String later, Complaints complaints) {
-        if (Objects.requireNonNull(row.date(later)).isBefore(row.date(earlier))) {
+        LocalDate first = row.date(earlier);
+        LocalDate last = row.date(later);
+        if (first != null && last != null && last.isBefore(first)) {
             complaints.of(later, "lies before " + earlier, "exchange or correct the two days");
         }
     }
 
     private static void checkWeight(FactRow row, Complaints complaints) {
-        if (row.get("weight") != null && row.get("weight_unit") == null) {
+        if (row.get("weight") != null && complaints.isEmpty("weight_unit")) {
             complaints.of("weight", "has no unit", "write kg or lb under weight_unit");
         }
         positive(row, "weight", complaints);
@@ -139,7 +151,8 @@ public final class RowCheck {
     /** A line that takes money back bears it below zero, or it would count as money that came. */
     private static void checkReversal(FactRow row, Complaints complaints) {
         boolean takesBack = "reversal".equals(row.text("kind"));
-        if (takesBack && Objects.requireNonNull(row.decimal("amount")).signum() >= 0) {
+        BigDecimal amount = row.decimal("amount");
+        if (takesBack && amount != null && amount.signum() >= 0) {
             complaints.of(
                     "amount",
                     "is not below zero, and a reversal takes back what was paid",

@@ -3,7 +3,6 @@ package counterbench.intake;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Checks rows of {@code kits}, {@code receipts}, {@code moves} and {@code counts}. */
@@ -28,7 +27,7 @@ final class StockCheck {
         if (missing == null) {
             return;
         }
-        for (String item : missing.split("; ")) {
+        for (String item : missing.split("; ", -1)) {
             int colon = item.lastIndexOf(':');
             String part = item.substring(0, colon);
             if (!names.isPart(part)) {
@@ -47,31 +46,34 @@ final class StockCheck {
 
     private static void checkCount(FactRow row, Complaints complaints) {
         boolean kit = row.text("kit") != null;
-        if (kit == (row.text("part") != null)) {
+        boolean part = row.text("part") != null;
+        boolean neither = complaints.isEmpty("kit") && complaints.isEmpty("part");
+        if (neither || (kit && part)) {
             complaints.ofRow("must name either a part or a kit", "say what was counted, once");
         }
-        BigDecimal quantity = Objects.requireNonNull(row.decimal("quantity"));
-        boolean oneOrNone = quantity.compareTo(BigDecimal.ONE) == 0 || quantity.signum() == 0;
-        if (kit && !oneOrNone) {
+        @Nullable BigDecimal quantity = row.decimal("quantity");
+        if (kit && quantity != null && !isOneOrNone(quantity)) {
             complaints.of("quantity", "a kit is there or not", "write 1 or 0");
         }
     }
 
+    private static boolean isOneOrNone(BigDecimal quantity) {
+        return quantity.compareTo(BigDecimal.ONE) == 0 || quantity.signum() == 0;
+    }
+
     private static void checkMove(FactRow row, Complaints complaints) {
-        boolean kit = row.text("kit") != null;
-        boolean part = row.text("part") != null;
-        String event = Objects.requireNonNull(row.text("event"));
-        if (!kit && !part) {
+        @Nullable String event = row.text("event");
+        if (complaints.isEmpty("kit") && complaints.isEmpty("part")) {
             complaints.ofRow("names neither a kit nor a part", "say what was moved");
         }
-        if (part) {
+        if (row.text("part") != null) {
             RowCheck.needed(row, "quantity", "say how much of the part", complaints);
         }
-        if (event.equals("short")) {
+        if ("short".equals(event)) {
             RowCheck.needed(row, "kit", "say which kit came short", complaints);
             RowCheck.needed(row, "part", "say which part was missing", complaints);
         }
-        if (event.equals("sent") || event.equals("arrived")) {
+        if ("sent".equals(event) || "arrived".equals(event)) {
             RowCheck.needed(row, "other_site", "say which site", complaints);
         }
     }

@@ -67,11 +67,12 @@ public record JobCase(Site site, Terms terms, Instant asOf, JobFile file) {
 
     /** The core credits of the job's claims that are for one of its cores. */
     public List<Credit> coreCredits(CoreHistory core) {
+        List<Candidate.Core> names = coreNames();
         return file.credits().stream()
                 .filter(credit -> credit.kind() == Credit.Kind.CORE)
                 .filter(
                         credit ->
-                                CreditedCore.of(credit, coreNames())
+                                CreditedCore.of(credit, names)
                                         .filter(core.core()::equals)
                                         .isPresent())
                 .toList();

@@ -30,6 +30,7 @@ final class FactParser {
         List<RowProblem> problems = new ArrayList<>(0);
         checkWidth(row, problems);
         String site = word(row, headings.site(), "site", problems);
+        boolean plain = problems.isEmpty();
         String ref = word(row, headings.ref(), "ref", problems);
         CellParser cells = new CellParser(kind, zoneOf.apply(site));
         List<@Nullable Object> values = new ArrayList<>(kind.columns().size());
@@ -40,8 +41,10 @@ final class FactParser {
                             ? attributes(row, cells, problems)
                             : value(row, headings.columns().get(i), column, cells, problems));
         }
-        FactRow fact = problems.isEmpty() ? new FactRow(kind, values, ref) : null;
-        return new ParsedRow(row.at(), fact, site, problems);
+        FactRow said = new FactRow(kind, values, ref);
+        return problems.isEmpty()
+                ? new ParsedRow(row.at(), said, null, site, problems)
+                : new ParsedRow(row.at(), null, plain ? said : null, site, problems);
     }
 
     private void checkWidth(SheetRow row, List<RowProblem> problems) {

@@ -1,7 +1,5 @@
 package counterbench.durability;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import counterbench.db.StoreAddress;
 import counterbench.db.TestStores;
 import java.io.BufferedReader;
@@ -91,9 +89,11 @@ final class VictimProcess implements AutoCloseable {
     List<String> untilDone() throws IOException {
         List<String> said = new ArrayList<>();
         for (String line = next(); !"done".equals(line); line = next()) {
-            assertThat(line)
-                    .as("ended after %d lines: %s", said.size(), Files.readString(errors))
-                    .isNotNull();
+            if (line == null) {
+                throw new AssertionError(
+                        "ended after %d lines: %s"
+                                .formatted(said.size(), Files.readString(errors)));
+            }
             said.add(line);
         }
         return said;

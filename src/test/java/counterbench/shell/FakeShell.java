@@ -16,6 +16,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import org.springframework.shell.core.command.CommandRegistry;
@@ -74,6 +75,13 @@ public final class FakeShell {
     /** The same, looked at by a person on a terminal of that width. */
     public FakeShell onScreen(int width) {
         view = new PlainDesk.View(true, () -> width, prompt -> "2468");
+        return this;
+    }
+
+    /** The same, where that person types these things unseen, one after the other, then nothing. */
+    public FakeShell typingUnseen(String... secrets) {
+        Iterator<String> typed = List.of(secrets).iterator();
+        view = new PlainDesk.View(true, () -> 100, p -> typed.hasNext() ? typed.next() : null);
         return this;
     }
 

@@ -39,11 +39,11 @@ public record ClaimLine(Standing standing, @Nullable Job job) {
 
     /** Whether money is still to come for it, or too much came. */
     public boolean isOpen() {
-        return standing.open().filter(open -> open.signum() != 0).isPresent();
+        return standing.isOpen();
     }
 
     /** What came for it beyond what it asks, above zero; empty where not too much came. */
     public Optional<BigDecimal> overpaid() {
-        return standing.open().filter(open -> open.signum() < 0).map(BigDecimal::negate);
+        return standing.overpaid();
     }
 }

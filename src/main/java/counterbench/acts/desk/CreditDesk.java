@@ -25,6 +25,14 @@ public record CreditDesk(List<Credit> credits, List<Candidate> claims, Map<Strin
         return Matching.of(credits, claims);
     }
 
+    /** The names of those that do not name their claim rightly. */
+    public List<String> waiting() {
+        return proposals().stream()
+                .filter(proposal -> proposal.verdict() != Proposal.Verdict.AS_NAMED)
+                .map(proposal -> proposal.credit().name())
+                .toList();
+    }
+
     /** The line of that name, if nobody matched it yet. */
     public Optional<Credit> credit(String name) {
         return credits.stream().filter(c -> c.name().equals(name)).findFirst();

@@ -12,6 +12,7 @@ import counterbench.acts.Directory;
 import counterbench.acts.KitListing;
 import counterbench.acts.Shipment;
 import counterbench.acts.UnderWay;
+import counterbench.claims.Credit;
 import counterbench.claims.draft.Rate;
 import counterbench.cores.Acknowledgement;
 import counterbench.db.Store;
@@ -146,7 +147,7 @@ final class JooqDirectory implements Directory {
                             .fetch()
                             .stream()
                             .filter(r -> posted.counts(siteNo, r.getBatch(), r.getLine()))
-                            .map(r -> r.getRemittance() + "/" + r.getRemittanceLine())
+                            .map(r -> Credit.nameOf(r.getRemittance(), r.getRemittanceLine()))
                             .toList();
                 });
     }

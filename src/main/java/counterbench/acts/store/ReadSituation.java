@@ -13,6 +13,7 @@ import counterbench.db.Store;
 import counterbench.journal.store.EntryReader;
 import counterbench.review.Component;
 import counterbench.review.store.JobsOfParts;
+import counterbench.review.store.ReviewSite;
 import counterbench.review.store.SiteScan;
 import counterbench.shared.Site;
 import counterbench.stock.Account;
@@ -40,13 +41,22 @@ public final class ReadSituation {
 
     /** How things stand at a time, with all that is known. */
     public Situation run(Site site, Instant now, Named asked) {
+        return run(site, now, ReviewSite.NEWEST, asked);
+    }
+
+    /**
+     * How things stood at a time.
+     *
+     * @param known the entry that was the newest; facts of later ones are not read
+     */
+    public Situation run(Site site, Instant now, long known, Named asked) {
         Named named = asked.withCores(store.read(sql -> onShipments(sql, site, asked)));
         Set<Integer> jobNos = store.read(sql -> jobNos(sql, site, named));
         Set<Integer> puttingBack =
                 store.read(sql -> JobsOfParts.puttingBack(sql, site.no(), named.parts()));
         Set<Integer> all = new TreeSet<>(jobNos);
         all.addAll(puttingBack);
-        try (SiteScan scan = SiteScan.ofJobs(store, site, now, all)) {
+        try (SiteScan scan = SiteScan.ofJobs(store, site, now, known, all)) {
             return read(scan, now, named, all);
         }
     }

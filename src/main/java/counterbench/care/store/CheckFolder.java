@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 /** Looks at the home folder from outside: who may read it, and how much room there is. */
 final class CheckFolder {
     private static final long LEAST_ROOM = 1L << 30;
+    private static final long KILOBYTE = 1L << 10;
     private static final long MEGABYTE = 1L << 20;
 
     private final Path home;
@@ -53,11 +54,18 @@ final class CheckFolder {
                                 "type " + command + " \"" + path + "\" in a terminal"));
     }
 
+    /** What is there at all has a kilobyte at least. */
+    static String words(long bytes) {
+        return bytes < MEGABYTE
+                ? (bytes + KILOBYTE - 1) / KILOBYTE + " KB"
+                : bytes / MEGABYTE + " MB";
+    }
+
     private void checkRoom() throws IOException {
         long room = Files.getFileStore(home).getUsableSpace();
         Path file = home.resolve("store.mv.db");
         long size = Files.exists(file) ? Files.size(file) : 0;
-        String found = room / MEGABYTE + " MB are free, the store has " + size / MEGABYTE + " MB";
+        String found = words(room) + " are free, the store has " + words(size);
         checks.accept(
                 room >= Math.max(LEAST_ROOM, 2 * size)
                         ? Check.good("room on the disk", found)

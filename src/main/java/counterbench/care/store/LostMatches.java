@@ -5,6 +5,7 @@ import static counterbench.db.generated.Tables.ENTRY;
 import static counterbench.db.generated.Tables.MATCHES_FACT;
 
 import counterbench.care.ReversalRequest;
+import counterbench.claims.Credit;
 import counterbench.db.Store;
 import counterbench.journal.store.AllPosted;
 import counterbench.shared.Site;
@@ -53,7 +54,7 @@ public final class LostMatches {
                 .fetch()
                 .stream()
                 .filter(r -> request.covers(r.value1()))
-                .map(r -> name(r.value2(), r.value3()))
+                .map(r -> Credit.nameOf(r.value2(), r.value3()))
                 .collect(Collectors.toCollection(HashSet::new));
     }
 
@@ -87,7 +88,7 @@ public final class LostMatches {
                 .fetch()
                 .stream()
                 .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
-                .map(r -> name(r.value3(), r.value4()))
+                .map(r -> Credit.nameOf(r.value3(), r.value4()))
                 .collect(Collectors.toSet());
     }
 
@@ -110,16 +111,12 @@ public final class LostMatches {
                         MATCHES_FACT.REMITTANCE.in(remittances(request)))
                 .fetch()
                 .stream()
-                .filter(r -> gone.contains(name(r.value4(), r.value5())))
+                .filter(r -> gone.contains(Credit.nameOf(r.value4(), r.value5())))
                 .filter(r -> posted.counts(site.no(), r.value2(), r.value3()))
                 .forEach(
                         r ->
                                 lost.computeIfAbsent(r.value1(), entry -> new TreeSet<>())
-                                        .add(name(r.value4(), r.value5())));
+                                        .add(Credit.nameOf(r.value4(), r.value5())));
         return lost;
-    }
-
-    private static String name(String remittance, String line) {
-        return remittance + "/" + line;
     }
 }

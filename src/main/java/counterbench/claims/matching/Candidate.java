@@ -76,6 +76,13 @@ public record Candidate(Claim claim, @Nullable String vin, List<Core> cores, Big
         return claim.fallsOn().isEmpty();
     }
 
+    /** Whether an amount below zero takes back part of what came for it, not just what it asks. */
+    boolean isTakenBackInPartBy(BigDecimal amount) {
+        return amount.signum() < 0
+                && credited.add(amount).signum() >= 0
+                && claim.total().filter(total -> total.add(amount).signum() == 0).isEmpty();
+    }
+
     /** Whether an amount is one of its lines, or all of them but one. */
     boolean hasLine(BigDecimal amount) {
         Optional<BigDecimal> total = claim.total();

@@ -125,10 +125,11 @@ public record Likeness(
             }
             Optional<BigDecimal> total = candidate.claim().total();
             if (amount.signum() < 0) {
-                boolean paidBefore = candidate.credited().compareTo(amount.negate()) >= 0;
                 if (total.filter(t -> t.compareTo(amount.negate()) == 0).isPresent()) {
                     speaks(3, "it takes back what the claim asks");
-                } else if (!paidBefore) {
+                } else if (candidate.isTakenBackInPartBy(amount)) {
+                    speaks(3, "it takes back part of what came for the claim");
+                } else {
                     against(-2, "it takes back more than came for the claim", false);
                 }
                 return;

@@ -103,8 +103,8 @@ public final class Matching {
             doubt = "it names claim " + claim.name() + ", but " + against(likeness);
         } else if (!isSupported(claim, likeness)) {
             doubt = "nothing but the number says that it is claim " + claim.name();
-        } else if (isTooMuch(claim, named.getOrDefault(claim.name(), BigDecimal.ZERO))) {
-            doubt = "with it, more comes for claim " + claim.name() + " than it asks";
+        } else {
+            doubt = beyond(claim, credit.amount(), named);
         }
         return doubt == null
                 ? new Proposal(
@@ -145,6 +145,23 @@ public final class Matching {
         return claim.credited().add(named.getOrDefault(claim.name(), BigDecimal.ZERO));
     }
 
+    /**
+     * Why a share of a claim cannot be right beside all that comes for it; null where it can.
+     *
+     * @param coming what comes for each claim, that share included
+     */
+    private static @Nullable String beyond(
+            Candidate claim, BigDecimal amount, Map<String, BigDecimal> coming) {
+        BigDecimal more = coming.getOrDefault(claim.name(), BigDecimal.ZERO);
+        if (isTooMuch(claim, more)) {
+            return "with it, more comes for claim " + claim.name() + " than it asks";
+        }
+        boolean isTooLittle = claim.credited().add(more).signum() < 0;
+        return isTooLittle && claim.isTakenBackInPartBy(amount)
+                ? "with it, more is taken back from claim " + claim.name() + " than came for it"
+                : null;
+    }
+
     private static boolean isTooMuch(Candidate claim, BigDecimal more) {
         return claim.claim()
                 .total()
@@ -173,8 +190,7 @@ public final class Matching {
 
     private static Proposal sharedOut(
             Credit credit, List<Share> shares, boolean allThere, List<Ranked> ranked) {
-        BigDecimal sum =
-                shares.stream().map(Share::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        BigDecimal sum = Money.sum(shares.stream().map(Share::amount).toList());
         List<Ranked> all =
                 shares.stream()
                         .map(s -> new Ranked(s.candidate(), Likeness.of(credit, s.candidate())))
@@ -246,18 +262,9 @@ public final class Matching {
 
     private static Proposal checked(Proposal proposal, Map<String, BigDecimal> coming) {
         return payments(proposal).stream()
-                .filter(
-                        s ->
-                                isTooMuch(
-                                        s.candidate(),
-                                        coming.getOrDefault(s.candidate().name(), BigDecimal.ZERO)))
+                .flatMap(s -> Stream.ofNullable(beyond(s.candidate(), s.amount(), coming)))
                 .findFirst()
-                .map(
-                        s ->
-                                proposal.doubted(
-                                        "with it, more comes for claim "
-                                                + s.candidate().name()
-                                                + " than it asks"))
+                .map(proposal::doubted)
                 .orElse(proposal);
     }
 }

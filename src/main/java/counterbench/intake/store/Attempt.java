@@ -142,7 +142,7 @@ final class Attempt implements AutoCloseable {
     }
 
     private void bring(ParsedRow row) {
-        FactRow fact = row.fact();
+        FactRow fact = row.fact() == null ? row.rest() : row.fact();
         Site site = siteOf(row);
         if (fact != null && site != null) {
             intake(site).names().bring(fact);
@@ -175,6 +175,11 @@ final class Attempt implements AutoCloseable {
                             String.valueOf(row.site()),
                             "there is no such site",
                             "write one of " + String.join(", ", new TreeSet<>(sites.keySet()))));
+        }
+        if (site != null && row.rest() != null) {
+            intake(site)
+                    .complaints(row.rest(), row.unread())
+                    .forEach(c -> wrong.add(problem(row.at(), c)));
         }
         FactRow fact = row.fact();
         if (site != null && fact != null) {

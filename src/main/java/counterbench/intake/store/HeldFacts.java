@@ -6,12 +6,14 @@ import static counterbench.db.generated.Tables.FACT_REF;
 import counterbench.campaign.Vehicle;
 import counterbench.facts.Canonical;
 import counterbench.facts.Column;
+import counterbench.facts.ColumnType;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.intake.HeldRows;
 import counterbench.journal.store.AllPosted;
 import counterbench.journal.store.FactTable;
 import counterbench.journal.store.JobRange;
+import counterbench.shared.Address;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -166,6 +168,56 @@ final class HeldFacts {
                         });
     }
 
+    /** A fact and where it stands. */
+    record Standing(Address address, FactRow row) {}
+
+    /**
+     * The newest fact that an import recorded, that counts and that is equal to a row in its
+     * required cells.
+     *
+     * @param job the job that it is kept with; empty if with none
+     */
+    Optional<Standing> alike(FactRow row, String job) {
+        FactTable table = FactTable.of(row.kind());
+        Optional<Condition> where =
+                job.isEmpty()
+                        ? Optional.of(table.siteNo().eq((short) siteNo))
+                        : JobRange.find(sql, siteNo, job).map(range -> range.contains(table));
+        return where.flatMap(place -> alike(table, place.and(atTimesOf(row, table)), row));
+    }
+
+    private static Condition atTimesOf(FactRow row, FactTable table) {
+        Condition times = DSL.noCondition();
+        for (Column column : row.kind().columns()) {
+            if (column.required() && column.type() == ColumnType.TIME) {
+                String heading = column.heading();
+                times = times.and(equal(table, heading, Objects.requireNonNull(row.get(heading))));
+            }
+        }
+        return times;
+    }
+
+    private Optional<Standing> alike(FactTable table, Condition where, FactRow row) {
+        String required = Canonical.requiredCells(row);
+        return sql
+                .selectFrom(table.table())
+                .where(where)
+                .orderBy(table.batch().desc(), table.line().desc())
+                .fetch()
+                .stream()
+                .filter(r -> importBatches.contains(r.get(table.batch())))
+                .filter(r -> posted.counts(siteNo, r.get(table.batch()), r.get(table.line())))
+                .filter(r -> Canonical.requiredCells(table.row(r)).equals(required))
+                .map(
+                        r ->
+                                new Standing(
+                                        new Address(
+                                                posted.at(siteNo).numberOf(r.get(table.batch())),
+                                                r.get(table.line())),
+                                        table.row(r)))
+                .findFirst();
+    }
+
     private static boolean same(Column column, @Nullable Object before, @Nullable Object said) {
         if (before == null || said == null) {
             return before == null && said == null;
@@ -173,15 +225,11 @@ final class HeldFacts {
         return Canonical.text(column, before).equals(Canonical.text(column, said));
     }
 
-    /** The heading in which two rows of one ref differ; empty if they say the same. */
-    static Optional<String> difference(FactRow held, FactRow row) {
-        for (var column : row.kind().columns()) {
-            Object before = held.get(column.heading());
-            Object said = row.get(column.heading());
-            if (!same(column, before, said)) {
-                return Optional.of(column.heading());
-            }
-        }
-        return Optional.empty();
+    /** The headings in which two rows differ; none if they say the same. */
+    static List<String> differences(FactRow held, FactRow row) {
+        return row.kind().columns().stream()
+                .filter(c -> !same(c, held.get(c.heading()), row.get(c.heading())))
+                .map(Column::heading)
+                .toList();
     }
 }

@@ -69,6 +69,34 @@ final class SiteIntake {
         return judged;
     }
 
+    /**
+     * What else is wrong with a row of which some cells could not be read.
+     *
+     * @param rest what its other cells say
+     * @param unread the headings of those cells
+     */
+    List<Complaints.Complaint> complaints(FactRow rest, Set<String> unread) {
+        List<Complaints.Complaint> complaints = check.check(rest, unread);
+        boolean keyed =
+                rest.kind().hasKey() && rest.kind().key().stream().noneMatch(unread::contains);
+        return complaints.isEmpty() && keyed ? differing(rest) : complaints;
+    }
+
+    private List<Complaints.Complaint> differing(FactRow rest) {
+        return known(rest)
+                .map(known -> KeyedMerge.put(known, rest))
+                .filter(KeyedMerge.Outcome.Differs.class::isInstance)
+                .map(KeyedMerge.Outcome.Differs.class::cast)
+                .map(differs -> differs(rest, differs).complaints())
+                .orElse(List.of());
+    }
+
+    /** What is known under the key of a row. */
+    private Optional<FactRow> known(FactRow row) {
+        FactRow inImport = byKey.get(Canonical.key(row));
+        return inImport == null ? KeyedMerge.together(held.byKey(row)) : Optional.of(inImport);
+    }
+
     /** A job with a time of completion and no outcome was completed. */
     private static FactRow completed(FactRow row) {
         boolean unsaid =
@@ -87,10 +115,7 @@ final class SiteIntake {
 
     private Judged judgeKeyed(FactRow row) {
         String key = Canonical.key(row);
-        FactRow known = byKey.get(key);
-        if (known == null) {
-            known = KeyedMerge.together(held.byKey(row)).orElse(null);
-        }
+        FactRow known = known(row).orElse(null);
         if (known == null) {
             byKey.put(key, row);
             return new Judged.Take(row);
@@ -107,7 +132,7 @@ final class SiteIntake {
         return new Judged.Known();
     }
 
-    private Judged differs(FactRow row, KeyedMerge.Outcome.Differs differs) {
+    private Judged.Refuse differs(FactRow row, KeyedMerge.Outcome.Differs differs) {
         Complaints complaints = new Complaints(row, names.zone());
         complaints.differs(differs.column(), differs.said(), differs.known());
         return new Judged.Refuse(complaints.all());
@@ -128,8 +153,8 @@ final class SiteIntake {
     }
 
     private Judged sameRef(FactRow row, FactRow known, boolean reversed) {
-        Optional<String> difference = HeldFacts.difference(known, row);
-        if (difference.isEmpty()) {
+        List<String> differences = HeldFacts.differences(known, row);
+        if (differences.isEmpty()) {
             return new Judged.Known();
         }
         if (reversed) {
@@ -137,7 +162,7 @@ final class SiteIntake {
         }
         Complaints complaints = new Complaints(row, names.zone());
         complaints.of(
-                difference.get(),
+                differences.get(0),
                 "differs from the row that ref \"" + row.ref() + "\" was recorded with",
                 "give the row a ref of its own; if the earlier one was wrong, reverse it first");
         return new Judged.Refuse(complaints.all());
@@ -152,10 +177,8 @@ final class SiteIntake {
             return new Judged.Take(row);
         }
         Complaints complaints = new Complaints(row, names.zone());
-        complaints.ofRow(
-                "a row that differs only in its optional cells was imported before",
-                "if it corrects that row, reverse that one first; if both are true, import with"
-                        + " --as-new");
+        HeldFacts.Standing held = this.held.alike(row, jobOf(row)).orElseThrow();
+        complaints.corrects(held.address(), held.row(), HeldFacts.differences(held.row(), row));
         return new Judged.Refuse(complaints.all());
     }
 

@@ -106,7 +106,10 @@ final class StoredNames implements Names {
         }
     }
 
-    /** Takes the names that a row of the import brings. */
+    /**
+     * Takes the names that a row of the import brings. Of jobs and cores, some cells may not have
+     * been read; the rows that name them are not to blame for that.
+     */
     void bring(FactRow row) {
         switch (row.kind()) {
             case PEOPLE -> people.add(Objects.requireNonNull(row.text("name")));
@@ -126,15 +129,21 @@ final class StoredNames implements Names {
     }
 
     private void bringJob(FactRow row) {
-        String job = Objects.requireNonNull(row.text("job"));
-        campaignOfJob.put(job, Optional.of(Objects.requireNonNull(row.text("campaign")).intern()));
-        jobsOfImport.add(job);
+        String job = row.text("job");
+        String campaign = row.text("campaign");
+        if (job != null && campaign != null) {
+            campaignOfJob.put(job, Optional.of(campaign.intern()));
+            jobsOfImport.add(job);
+        }
     }
 
     private void bringCore(FactRow row) {
         String job = row.text("job");
-        String core = Objects.requireNonNull(row.text("core"));
-        if (REMOVED.equals(row.text("event")) && job != null && jobOfCore(core).isEmpty()) {
+        String core = row.text("core");
+        if (core != null
+                && REMOVED.equals(row.text("event"))
+                && job != null
+                && jobOfCore(core).isEmpty()) {
             jobOfCore.put(core, Optional.of(job));
             coresOfJob.put(job, coresOf(job) + 1);
         }

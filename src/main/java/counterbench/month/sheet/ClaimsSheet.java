@@ -41,15 +41,11 @@ final class ClaimsSheet {
     private boolean isShown(Claim claim, Standing standing) {
         boolean isEarlier = claim.submittedOn().isBefore(period.month().atDay(1));
         return period.books(claim.submittedOn(), claim.address())
-                || (isEarlier && (isOpen(standing) || fell(claim)));
+                || (isEarlier && (standing.isOpen() || fell(claim)));
     }
 
     private boolean fell(Claim claim) {
         return claim.fallsOn().filter(day -> period.books(day, claim.fallen())).isPresent();
-    }
-
-    private static boolean isOpen(Standing standing) {
-        return standing.open().filter(open -> open.signum() != 0).isPresent();
     }
 
     private void add(Claim claim, JobFile file) {
@@ -65,14 +61,15 @@ final class ClaimsSheet {
                         .with("core_charge", claim.coreCharge())
                         .with("total", standing.total().orElse(null))
                         .with("credited", standing.credited().orElse(null))
-                        .with("open", standing.open().orElse(null))
+                        .with("open", standing.waiting().orElse(null))
+                        .with("overpaid", standing.overpaid().orElse(null))
                         .with("currency", currency(claim))
                         .with("state", standing.state().words())
                         .with("withdrawn_on", claim.withdrawnOn())
                         .with("denied_on", claim.deniedOn())
                         .with("replaces", claim.replaces())
                         .with("reason", claim.reason());
-        if (isOpen(standing)) {
+        if (standing.isOpen()) {
             long days = ChronoUnit.DAYS.between(claim.submittedOn(), today);
             row.with("days", days).with("age", Ageing.of(days).words());
         } else {

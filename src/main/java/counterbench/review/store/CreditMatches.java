@@ -45,7 +45,10 @@ final class CreditMatches {
     }
 
     private void add(FactRow row) {
-        String credit = row.text("remittance") + "/" + row.text("line");
+        String credit =
+                Credit.nameOf(
+                        Objects.requireNonNull(row.text("remittance")),
+                        Objects.requireNonNull(row.text("line")));
         shares.computeIfAbsent(credit, c -> new ArrayList<>())
                 .add(
                         new Share(

@@ -59,7 +59,17 @@ public final class SiteScan implements AutoCloseable {
 
     /** A reading that will ask for some jobs only, so that nothing is read for the others. */
     public static SiteScan ofJobs(Store store, Site site, Instant asOf, Set<Integer> jobNos) {
-        return new SiteScan(store, site, asOf, ReviewSite.NEWEST, jobNos);
+        return ofJobs(store, site, asOf, ReviewSite.NEWEST, jobNos);
+    }
+
+    /**
+     * The same as it was known.
+     *
+     * @param known the entry that was the newest; facts of later ones are not read
+     */
+    public static SiteScan ofJobs(
+            Store store, Site site, Instant asOf, long known, Set<Integer> jobNos) {
+        return new SiteScan(store, site, asOf, known, jobNos);
     }
 
     private SiteScan(

@@ -23,7 +23,8 @@ public final class ActTold {
                 .toList();
     }
 
-    private static String of(Finding finding) {
+    /** A finding, in a line. */
+    public static String of(Finding finding) {
         return finding.rule().severity().word()
                 + " "
                 + finding.rule().word()

@@ -235,10 +235,11 @@ final class BenchLoop {
         if (reply.deed() instanceof Reply.Perform act) {
             record(act, line, now);
         } else if (reply.deed() instanceof Reply.Undo undo) {
-            String told =
+            BenchUndo.Undone undone =
                     new BenchUndo(store, site, in.person())
                             .run(bench.job(), undo.reason(), source(line), now, entry());
-            in.print(numbered(told));
+            in.print(numbered(undone.told()));
+            undone.raised().forEach(finding -> in.tell(numbered(ActTold.of(finding))));
         } else if (reply.deed() instanceof Reply.Where) {
             new Standing(bench).atLength().forEach(words -> in.print(numbered(words)));
         } else if (reply.deed() instanceof Reply.Help) {

@@ -2,15 +2,18 @@ package counterbench.shell.bench;
 
 import counterbench.acts.JobState;
 import counterbench.acts.store.LastAct;
+import counterbench.acts.store.ReadRaised;
 import counterbench.care.ReversalRequest;
 import counterbench.care.store.ReverseEntry;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
+import counterbench.judgement.Finding;
 import counterbench.people.Person;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.acts.ActTold;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
 import java.util.UUID;
@@ -28,8 +31,16 @@ final class BenchUndo {
         this.person = person;
     }
 
-    /** Takes it back and says what it was. */
-    String run(JobState job, @Nullable String reason, String source, Instant now, UUID entry) {
+    /**
+     * What came of it.
+     *
+     * @param told says what it was
+     * @param raised findings that there were not before, or will be once the job is completed
+     */
+    record Undone(String told, List<Finding> raised) {}
+
+    /** Takes it back. */
+    Undone run(JobState job, @Nullable String reason, String source, Instant now, UUID entry) {
         Entry last =
                 new LastAct(store, site)
                         .of(job, person)
@@ -48,11 +59,14 @@ final class BenchUndo {
                         OptionalInt.empty(),
                         Objects.requireNonNullElse(reason, "undone at the bench"));
         Entry made = new ReverseEntry(store).run(request, site, person, now, source, entry);
-        return "taken back: entry "
-                + last.number()
-                + ", "
-                + last.source()
-                + ": "
-                + ActTold.where(site, made);
+        String told =
+                "taken back: entry "
+                        + last.number()
+                        + ", "
+                        + last.source()
+                        + ": "
+                        + ActTold.where(site, made);
+        return new Undone(
+                told, store.again(() -> new ReadRaised(store, site).by(made)).orElse(List.of()));
     }
 }

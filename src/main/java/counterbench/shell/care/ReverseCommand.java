@@ -1,11 +1,13 @@
 package counterbench.shell.care;
 
+import counterbench.acts.store.ReadRaised;
 import counterbench.care.ReversalRequest;
 import counterbench.care.store.LostMatches;
 import counterbench.care.store.ReverseEntry;
 import counterbench.care.store.SealedFacts;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
+import counterbench.judgement.Finding;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.BaseCommand;
@@ -17,6 +19,8 @@ import counterbench.shell.Options;
 import counterbench.shell.Readings;
 import counterbench.shell.SiteChoice;
 import counterbench.shell.Status;
+import counterbench.shell.acts.ActTold;
+import java.util.List;
 import java.util.function.Supplier;
 
 /** Takes back an entry or a fact. */
@@ -25,6 +29,9 @@ public final class ReverseCommand extends BaseCommand {
             Argument.of("ENTRY[.LINE]", Readings.TEXT, "the entry, or one of its facts");
     private static final Option<String> REASON =
             Option.of("reason", "TEXT", Readings.TEXT, "why").asRequired();
+
+    /** Of more findings than these, the rest is left to the review. */
+    private static final int MOST_RAISED = 10;
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -78,6 +85,21 @@ public final class ReverseCommand extends BaseCommand {
                                                 + match
                                                 + ", too, or it counts again when the line comes"
                                                 + " anew with the same amount"));
+        reversed.again(() -> new ReadRaised(reversed, site).by(entry))
+                .ifPresentOrElse(
+                        raised -> tell(in, raised),
+                        () ->
+                                in.tell(
+                                        "it concerns too much to say here what it raises: review"
+                                                + " lists that"));
         return Status.DONE;
+    }
+
+    private static void tell(Invocation in, List<Finding> raised) {
+        raised.stream().limit(MOST_RAISED).map(ActTold::of).forEach(in::tell);
+        int more = raised.size() - MOST_RAISED;
+        if (more > 0) {
+            in.tell(more + (more == 1 ? " finding" : " findings") + " more: review lists them");
+        }
     }
 }

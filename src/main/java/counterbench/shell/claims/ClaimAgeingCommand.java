@@ -162,7 +162,7 @@ public final class ClaimAgeingCommand extends BaseCommand {
                 line ->
                         sums.merge(
                                 Ageing.of(line.age(today)),
-                                line.standing().open().orElse(BigDecimal.ZERO),
+                                line.standing().waiting().orElse(BigDecimal.ZERO),
                                 BigDecimal::add));
         in.tell(
                 "still to be paid, in "

@@ -5,6 +5,7 @@ import counterbench.acts.desk.CreditDesk;
 import counterbench.acts.desk.MatchCredits;
 import counterbench.acts.desk.MatchCredits.Share;
 import counterbench.acts.store.ReadCreditDesk;
+import counterbench.acts.store.ReadCreditLines;
 import counterbench.acts.store.RecordAct;
 import counterbench.claims.Credit;
 import counterbench.claims.Money;
@@ -12,7 +13,6 @@ import counterbench.claims.matching.Proposal;
 import counterbench.claims.matching.Proposal.Verdict;
 import counterbench.db.Store;
 import counterbench.people.Person;
-import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import counterbench.shell.Argument;
 import counterbench.shell.BaseCommand;
@@ -144,11 +144,10 @@ public final class CreditMatchCommand extends BaseCommand {
                 desk.credit(name)
                         .orElseThrow(
                                 () ->
-                                        new Refused(
-                                                "credit \"" + name + "\"",
-                                                "no such line waits to be matched",
-                                                "credit match --dry-run lists those that do; one"
-                                                        + " that was matched is reversed first"));
+                                        NotWaiting.refused(
+                                                name,
+                                                desk,
+                                                new ReadCreditLines(store.get(), site)));
         record(in, site, new SharedOut(desk, "matched by hand").of(credit, in.all(CLAIM)));
     }
 

@@ -19,9 +19,19 @@ import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
-/** Shows what is on the way between sites for too long. */
+/**
+ * Shows what is on the way between sites for too long.
+ *
+ * <p>Where a site is asked about, times are those of its clocks, as on its rack and as its {@code
+ * --as-of} is read, also for what it is to get. Without one there are several clocks, and a row
+ * bears the time of the site that sent it: whoever looks for it goes to that site first, and finds
+ * this time in its journal and on its papers. Of a sender that keeps its book elsewhere no clock is
+ * known; its core is told by that of the site whose core it is.
+ */
 public final class TransitCommand extends BaseCommand {
     private static final long USUAL_DAYS = 7;
     private static final long MOST_DAYS = 36_500;
@@ -53,7 +63,10 @@ public final class TransitCommand extends BaseCommand {
                         .note(
                                 "With a site, what it sent and what it is to get. Kits and"
                                         + " parts that were sent to a site that keeps its book"
-                                        + " elsewhere are not shown; cores are, until they leave."));
+                                        + " elsewhere are not shown; cores are, until they leave.")
+                        .note(
+                                "Times are those of the site; without one, each is that of the site"
+                                        + " which sent it."));
         this.store = store;
         this.sites = sites;
     }
@@ -72,7 +85,7 @@ public final class TransitCommand extends BaseCommand {
                                 .filter(t -> days == 0 || t.isLongerThan(days, asOf))
                                 .filter(t -> shown.stream().anyMatch(t::concerns))
                                 .toList();
-        write(in, found, asOf);
+        write(in, shown, found, asOf);
         in.tell(
                 found.isEmpty()
                         ? "nothing is on the way for so long"
@@ -81,7 +94,15 @@ public final class TransitCommand extends BaseCommand {
         return Status.DONE;
     }
 
-    private static void write(Invocation in, List<Transit> found, Instant asOf) {
+    /** The site by whose clocks it is told. */
+    private static Site clock(List<Site> shown, Transit transit) {
+        return Stream.of(transit.from(), Objects.toString(transit.owner(), transit.to()))
+                .flatMap(name -> shown.stream().filter(site -> site.site().equals(name)))
+                .findFirst()
+                .orElse(shown.get(0));
+    }
+
+    private static void write(Invocation in, List<Site> shown, List<Transit> found, Instant asOf) {
         try (Rows rows =
                 in.rows(
                         Column.text("from"),
@@ -102,7 +123,7 @@ public final class TransitCommand extends BaseCommand {
                         t.part(),
                         t.quantity(),
                         t.lot(),
-                        t.clock().wallTime(t.sentAt()),
+                        clock(shown, t).wallTime(t.sentAt()),
                         t.days(asOf),
                         t.core(),
                         t.owner());

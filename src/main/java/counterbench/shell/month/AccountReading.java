@@ -6,10 +6,9 @@ import counterbench.stock.Account;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads which accounts are meant: a kind of account, in any letter case, or one by its name. */
 final class AccountReading {
@@ -19,18 +18,17 @@ final class AccountReading {
 
     private AccountReading() {}
 
-    static Predicate<Account> read(String text) {
+    static AskedAccount read(String text) {
         Matcher parts = FORM.matcher(text.strip());
         if (!parts.matches()) {
             throw unknown("");
         }
         Account.Kind kind = kind(parts.group(1));
-        Optional<String> name = Optional.ofNullable(parts.group(2));
-        if (name.isPresent() && !kind.isNamed()) {
+        @Nullable String name = parts.group(2);
+        if (name != null && !kind.isNamed()) {
             throw new Unreadable("has a name, but there is only one " + kind + "; leave it out");
         }
-        return account ->
-                account.kind() == kind && (name.isEmpty() || name.get().equals(account.name()));
+        return new AskedAccount(kind, name);
     }
 
     private static Account.Kind kind(String word) {

@@ -19,16 +19,14 @@ import counterbench.shell.Status;
 import counterbench.shell.acts.LiveNames;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
-import counterbench.stock.Account;
 import counterbench.stock.BalanceRow;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /** Shows what the accounts of a site hold now. */
 public final class BalanceCommand extends BaseCommand {
-    private static final Option<Predicate<Account>> ACCOUNT =
+    private static final Option<AskedAccount> ACCOUNT =
             Option.of(
                     "account",
                     "ACCOUNT",
@@ -63,6 +61,8 @@ public final class BalanceCommand extends BaseCommand {
         Site site = sites.of(in);
         Optional<String> part = in.find(PART);
         part.ifPresent(named -> refuseUnlessKnown(site, named));
+        Optional<AskedAccount> account = in.find(ACCOUNT);
+        account.ifPresent(asked -> new KnownAccount(store.get(), site).mustBe(asked, in.now()));
         try (Rows rows =
                 in.rows(
                         Column.text("site"),
@@ -74,7 +74,7 @@ public final class BalanceCommand extends BaseCommand {
                             site,
                             in.now(),
                             ReviewSite.NEWEST,
-                            in.find(ACCOUNT).orElse(account -> true),
+                            each -> account.filter(asked -> !asked.test(each)).isEmpty(),
                             row -> {
                                 if (part.isEmpty() || part.get().equals(row.part())) {
                                     add(rows, site, row);

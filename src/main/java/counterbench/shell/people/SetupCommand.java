@@ -17,6 +17,7 @@ import counterbench.shell.Manual;
 import counterbench.shell.Option;
 import counterbench.shell.Readings;
 import counterbench.shell.Status;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -89,7 +90,8 @@ public final class SetupCommand extends BaseCommand {
 
     @Override
     protected Status run(Invocation in) {
-        boolean first = new StaffBook(store.get()).sites().isEmpty();
+        List<Site> before = new StaffBook(store.get()).sites();
+        boolean first = before.isEmpty();
         SetUpStore.Result result = first ? first(in) : further(in);
         Site site = result.site();
         in.print(
@@ -105,8 +107,31 @@ public final class SetupCommand extends BaseCommand {
                         + result.entry().number());
         if (first) {
             in.tell("next: sign-in \"" + result.entry().person() + "\", or help");
+        } else if (before.size() == 1 && isAtNoSite(in)) {
+            stay(in, before.get(0), site);
         }
         return Status.DONE;
+    }
+
+    /** With only one site nobody had to say which; with a second one nobody is left without. */
+    private static void stay(Invocation in, Site here, Site further) {
+        in.session().choose(here.site());
+        in.tell(
+                "the store has two sites now, and this shell stays at "
+                        + here.site()
+                        + "; for "
+                        + further.site()
+                        + " add --site "
+                        + further.site()
+                        + " to an act, or sign-in NAME --site "
+                        + further.site()
+                        + "; scripts set "
+                        + Invocation.SITE_VARIABLE);
+    }
+
+    private static boolean isAtNoSite(Invocation in) {
+        return in.session().site().isEmpty()
+                && in.surroundings().variable(Invocation.SITE_VARIABLE).isEmpty();
     }
 
     private SetUpStore.Result first(Invocation in) {

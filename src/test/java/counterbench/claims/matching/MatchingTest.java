@@ -16,23 +16,23 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MatchingTest {
-    private static final String VIN_17 = "0LKRF8D40NS000592";
+    static final String VIN_17 = "0LKRF8D40NS000592";
     private static final String VIN_71 = "0WBSH08D7MS000443";
 
-    private static Candidate candidate(String name, String vin, String credited) {
+    static Candidate candidate(String name, String vin, String credited) {
         Claim claim =
                 new ClaimSketch(name, 1, "2026-01-21").labour("259.60").parts("426.25").claim();
         return new Candidate(claim, vin, List.of(), new BigDecimal(credited));
     }
 
-    private static final List<Candidate> CLAIMS =
+    static final List<Candidate> CLAIMS =
             List.of(candidate("CN-017", VIN_17, "0"), candidate("CN-071", VIN_71, "0"));
 
     private static Credit credit(@Nullable String claim, @Nullable String vin, String amount) {
         return credit("1", claim, vin, amount, "2026-02-13");
     }
 
-    private static Credit credit(
+    static Credit credit(
             String line, @Nullable String claim, @Nullable String vin, String amount, String paid) {
         return new Credit(
                 "RM-1",
@@ -142,16 +142,6 @@ class MatchingTest {
                 .containsExactly("CN-017 685.85", "CN-071 685.85");
         assertThat(propose(credit("CN-017, CN-071", null, "1000.00")).why())
                 .isEqualTo("it names CN-017, CN-071, for which 1371.70 is open");
-    }
-
-    @Test
-    void a_reversal_is_paired_with_the_claim_that_was_paid() {
-        List<Candidate> paid = List.of(candidate("CN-017", VIN_17, "685.85"), CLAIMS.get(1));
-
-        Proposal proposal = Matching.of(List.of(credit("CN-0I7", VIN_17, "-685.85")), paid).get(0);
-
-        assertThat(proposal.verdict()).isEqualTo(Verdict.SURE);
-        assertThat(proposal.why()).contains("it takes back what the claim asks");
     }
 
     @Test

@@ -113,8 +113,8 @@ class CareCommandsTest {
         try (TypedProgram program = signedIn(TestStores.H2)) {
             program.done("campaign load demo-data/packs/HB-0429-A.yaml");
             assertThat(program.type("reverse 3 --reason \"not in force\"").messages())
-                    .hasSize(2)
-                    .last()
+                    .hasSize(3)
+                    .element(1)
                     .asString()
                     .startsWith("taken back: 3.1 packs: campaign HB-0429, revision A, file ")
                     .endsWith(" characters)");

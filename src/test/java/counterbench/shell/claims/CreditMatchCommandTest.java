@@ -96,8 +96,14 @@ class CreditMatchCommandTest {
                                                     + " --claim CN-060=12.00")
                                     .err())
                     .contains("its shares come to 412.00, and it is 412.36");
-            assertThat(quinn.line("credit match RM-0227-N/99 --claim CN-001").err())
-                    .contains("no such line waits to be matched");
+            assertThat(quinn.line("credit match RM-0227-N/3S --claim CN-001").messages())
+                    .containsExactly(
+                            "credit \"RM-0227-N/3S\": there is no such line; did you mean"
+                                    + " RM-0227-N/35 or RM-0227-N/3?");
+            assertThat(quinn.line("credit match 99 --claim CN-001").err())
+                    .contains(
+                            "there is no such line; credit match --dry-run lists those that wait to"
+                                    + " be matched");
             var matched =
                     quinn.line(
                             "credit match RM-0227-N/35 --claim CN-001=400.00 --claim"
@@ -111,6 +117,14 @@ class CreditMatchCommandTest {
             assertThat(quinn.line("credit match RM-0227-N/35 --claim CN-001").status())
                     .isEqualTo(Status.REFUSED);
             String entry = matched.err().replaceAll("(?s).*entry ([0-9]+) of.*", "$1");
+            assertThat(quinn.line("credit match RM-0227-N/35 --claim CN-001").messages())
+                    .containsExactly(
+                            "credit \"RM-0227-N/35\": it is matched already: entry "
+                                    + entry
+                                    + " gave it to claims CN-001, CN-060; if that is wrong, take it"
+                                    + " back first: reverse "
+                                    + entry
+                                    + " --reason TEXT");
 
             quinn.line("reverse " + entry + " --reason \"wrong claim\"");
 

@@ -62,6 +62,24 @@ class KitCommandsTest {
 
     @ParameterizedTest
     @MethodSource("counterbench.db.TestStores#both")
+    void what_a_kit_lacks_is_said_when_it_is_issued(TestStores stores) {
+        try (Counter counter = new Counter(stores)) {
+            FakeShell hal = counter.north();
+            counter.open("N-170");
+            hal.line(
+                    "kit receive FP-2003 --part HB-3010-K --missing \"HB-3013:1; HB-3016:2\""
+                            + " --expires 2026-11-28");
+            hal.line("kit short FP-2003 HB-3013 2");
+            hal.line("kit receive FP-2004 --part HB-3010-K --expires 2026-11-28");
+
+            assertThat(hal.line("kit issue FP-2003 N-170").messages())
+                    .contains("kit FP-2003 is short of 3 HB-3013, 2 HB-3016");
+            assertThat(hal.line("kit issue FP-2004 N-170").err()).doesNotContain("is short of");
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("counterbench.db.TestStores#both")
     void a_receipt_that_cannot_be_is_refused_and_changes_nothing(TestStores stores) {
         try (Counter counter = new Counter(stores)) {
             FakeShell hal = counter.north();

@@ -138,7 +138,20 @@ class ImportAgainTest {
         String other = "N-903,HB-3013,1,scrapped,2026-03-02 09:00,bent\n";
         FakeShell.Output first = take("uses.csv", USES + said);
         isRecorded(first, 1);
-        isRefused(take("uses.csv", USES + other), "was imported before");
+        String held = entry(first) + ".1";
+        isRefused(
+                take("uses.csv", USES + other),
+                "uses.csv, row 2: differs only in optional cells from "
+                        + held
+                        + ", which was imported before: reason is \"dropped\" there and \"bent\" here;"
+                        + " if it corrects that one, take it back first (reverse "
+                        + held
+                        + " --reason TEXT); if both are true, import with --as-new");
+        isRefused(
+                take("uses.csv", USES + said + "N-903,HB-3013,1,scrapped,2026-03-02 09:00,\n"),
+                "uses.csv, row 3: differs only in optional cells from "
+                        + held
+                        + ", which was imported before: reason is \"dropped\" there and empty here;");
         isRecorded(take("uses.csv", USES + other, "--as-new"), 1);
         assertThat(take("uses.csv", USES + said + other).messages()).containsExactly(NOTHING_NEW);
     }

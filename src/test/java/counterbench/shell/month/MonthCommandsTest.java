@@ -13,6 +13,8 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Reconciling and balances over the invented garage of the demo data. */
 class MonthCommandsTest {
@@ -122,6 +124,34 @@ class MonthCommandsTest {
                 .isEqualTo(
                         "part \"HB-3O13\": no pack, list or receipt knows it; did you mean"
                                 + " HB-3013?\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "BENCH(N-1O4)|there is no such job; did you mean BENCH(N-104)?",
+                "vehicle(N-1O4)|there is no such job; did you mean VEHICLE(N-104)?",
+                "KIT(FP-1O01)|there is no such kit; did you mean KIT(FP-1001)?",
+                "CORE(NC-OO01)|there is no such core; did you mean CORE(NC-0001)?",
+                "TRANSIT(SUOTH)|there is no such site; did you mean TRANSIT(SOUTH)?",
+                "BENCH(X)|there is no such job; balance --account BENCH shows all that hold something"
+            })
+    void an_account_that_nothing_bears_is_refused(String account, String why) {
+        FakeShell.Output output = type("balance --site NORTH --account \"" + account + "\"");
+        assertThat(output.status()).isEqualTo(Status.REFUSED);
+        assertThat(output.err()).startsWith("account \"").endsWith("\": " + why + "\n");
+    }
+
+    @Test
+    void an_account_that_holds_nothing_now_is_none_and_no_mistake() {
+        FakeShell.Output output = type("balance --site NORTH --account \"BENCH(N-104)\"");
+        assertThat(output.status()).as(output.err()).isEqualTo(Status.DONE);
+        assertThat(
+                        type("balance --site NORTH --account \"BENCH(N-104)\" --format csv")
+                                .out()
+                                .lines())
+                .hasSize(1);
     }
 
     @Test

@@ -90,14 +90,25 @@ class PeopleCommandsTest {
             String south =
                     "setup --site SOUTH --name South --zone Europe/Paris --currency EUR"
                             + " --credit-days 30";
-            assertThat(program.done(south)).contains("site SOUTH").contains("journal entry 1");
-            program.done("sign-out");
+            TypedProgram.Output made = program.type(south);
+            assertThat(made.out()).contains("site SOUTH").contains("journal entry 1");
+            assertThat(made.messages())
+                    .containsExactly(
+                            "the store has two sites now, and this shell stays at NORTH; for SOUTH"
+                                    + " add --site SOUTH to an act, or sign-in NAME --site SOUTH;"
+                                    + " scripts set COUNTERBENCH_SITE");
+            assertThat(program.done("who --format csv"))
+                    .isEqualToIgnoringNewLines("person,roles,siteAda,lead,NORTH");
+            assertThat(program.type("journal show").status()).isEqualTo(Status.DONE);
+            String east = "setup --site EAST --name East --zone Europe/Paris --currency EUR";
+            assertThat(program.type(east).messages()).isEmpty();
+            program.again("COUNTERBENCH_CHECKED", "yes");
             assertThat(program.done("sign-in Ada", "2468"))
                     .contains(
                             "the store has several sites: name one with each act, or for this shell with sign-in");
             assertThat(program.type("journal show").messages())
                     .containsExactly(
-                            "journal show: the store has several sites: NORTH, SOUTH; say which"
+                            "journal show: the store has several sites: EAST, NORTH, SOUTH; say which"
                                     + " with --site, or set COUNTERBENCH_SITE");
             assertThat(program.done("journal show --site SOUTH")).contains("setup");
             program.again("COUNTERBENCH_SITE", "SOUTHH");
