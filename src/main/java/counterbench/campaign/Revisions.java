@@ -43,7 +43,7 @@ public final class Revisions {
                         p ->
                                 new Problem(
                                         name(pack),
-                                        "this revision is loaded with other terms",
+                                        "this revision is there with other terms",
                                         "give the changed terms a revision of their own"));
     }
 
@@ -56,9 +56,9 @@ public final class Revisions {
                                 new Problem(
                                         "%s, in force from %s"
                                                 .formatted(name(pack), pack.inForceFrom()),
-                                        "revision %s is loaded already and in force from %s"
+                                        "revision %s is in force from %s"
                                                 .formatted(p.revision(), p.inForceFrom()),
-                                        "load revisions oldest first, each in force later than"
+                                        "revisions come one after the other, each in force later than"
                                                 + " the one before"));
     }
 

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
  * form (NFC), instants in UTC cut to microseconds, decimals at the column's scale.
  */
 public final class Canonical {
+    private static final char FIRST_COMBINING = '\u0300';
     private static final char UNIT_SEPARATOR = '\u001f';
     private static final DateTimeFormatter MICROS =
             DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSSSSS'Z'", Locale.ROOT)
@@ -95,10 +96,20 @@ public final class Canonical {
         return instant.truncatedTo(ChronoUnit.MICROS);
     }
 
-    /** Text in Unicode's composed form. */
+    /** Text in Unicode's composed form (NFC), in which one name is always the same characters. */
     public static String normalised(String text) {
-        return Normalizer.isNormalized(text, Normalizer.Form.NFC)
+        return isBelowCombining(text) || Normalizer.isNormalized(text, Normalizer.Form.NFC)
                 ? text
                 : Normalizer.normalize(text, Normalizer.Form.NFC);
+    }
+
+    /** Whether nothing in the text can combine with anything, which is soon seen. */
+    private static boolean isBelowCombining(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) >= FIRST_COMBINING) {
+                return false;
+            }
+        }
+        return true;
     }
 }

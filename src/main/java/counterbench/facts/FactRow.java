@@ -28,15 +28,23 @@ public record FactRow(FactKind kind, List<@Nullable Object> values, @Nullable St
                             + values.size());
         }
         values = Collections.unmodifiableList(asKept(values));
+        ref = ref == null ? null : Canonical.normalised(ref);
     }
 
-    /** Instants as the store keeps them, so that what is hashed is what is read back. */
+    /** Values as the store keeps them, so that what is hashed is what is read back. */
     private static List<@Nullable Object> asKept(List<@Nullable Object> values) {
         List<@Nullable Object> kept = new ArrayList<>(values.size());
         for (Object value : values) {
-            kept.add(value instanceof Instant instant ? Canonical.cut(instant) : value);
+            kept.add(asKept(value));
         }
         return kept;
+    }
+
+    private static @Nullable Object asKept(@Nullable Object value) {
+        if (value instanceof Instant instant) {
+            return Canonical.cut(instant);
+        }
+        return value instanceof String text ? Canonical.normalised(text) : value;
     }
 
     /** A row that says nothing yet. */

@@ -4,11 +4,15 @@ import counterbench.campaign.Pack;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedSet;
 
 /** What rows may name: what the store holds and what the same import brings. */
 public interface Names {
     /** The revisions of a campaign; empty where no loaded pack names it. */
     List<Pack> revisions(String campaign);
+
+    /** The revisions of packs that have a kit; empty where no loaded pack has it. */
+    SortedSet<String> revisionsOfKit(String kitPart);
 
     /** Whether a pack or the list of parts names the part. */
     boolean isPart(String part);

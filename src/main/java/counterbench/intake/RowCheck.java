@@ -42,6 +42,11 @@ public final class RowCheck {
                 checkWeight(row, complaints);
             }
             case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
+            case ORDERS -> positive(row, "quantity", complaints);
+            case CLAIMS -> {
+                checkOrder(row, "submitted_on", "withdrawn_on", complaints);
+                checkOrder(row, "submitted_on", "denied_on", complaints);
+            }
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
             case SHIPMENTS -> checkWeight(row, complaints);
             case CREDITS -> checkReversal(row, complaints);

@@ -3,6 +3,7 @@ package counterbench.intake;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
+import java.util.SortedSet;
 import org.jspecify.annotations.Nullable;
 
 /** Checks rows of {@code kits}, {@code receipts}, {@code moves} and {@code counts}. */
@@ -12,6 +13,7 @@ final class StockCheck {
     static void check(FactRow row, Names names, Complaints complaints) {
         if (row.kind() == FactKind.KITS) {
             checkMissing(row, names, complaints);
+            checkRevision(row, names, complaints);
         } else if (row.kind() == FactKind.COUNTS) {
             checkCount(row, complaints);
         } else {
@@ -41,6 +43,24 @@ final class StockCheck {
                         "has no whole number of " + part + ", which is counted in pieces",
                         "write how many pieces");
             }
+        }
+    }
+
+    /** A kit of a revision that nobody knows would hold nothing. */
+    private static void checkRevision(FactRow row, Names names, Complaints complaints) {
+        @Nullable String kitPart = row.text("kit_part");
+        @Nullable String revision = row.text("revision");
+        if (kitPart == null || revision == null) {
+            return;
+        }
+        SortedSet<String> known = names.revisionsOfKit(kitPart);
+        if (!known.isEmpty() && !known.contains(revision)) {
+            complaints.of(
+                    "revision",
+                    "no loaded pack of that revision has " + kitPart,
+                    "write "
+                            + String.join(" or ", known)
+                            + ", or leave it empty: the terms of the day of receipt hold then");
         }
     }
 

@@ -1,5 +1,6 @@
 package counterbench.sheets;
 
+import counterbench.facts.Canonical;
 import counterbench.facts.Column;
 import counterbench.facts.ColumnType;
 import counterbench.facts.FactKind;
@@ -60,7 +61,7 @@ final class CellParser {
 
     /** The text of a cell, whatever words its column takes. */
     static @Nullable String text(Column column, Cell cell, Complaint complaint) {
-        String text = Text.trimmed(cell.text());
+        String text = Canonical.normalised(Text.trimmed(cell.text()));
         int longest = column.type().maxLength();
         if (refusesForm(cell, complaint) || refusesAsText(cell, complaint)) {
             return null;

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Makes facts of the rows of one sheet, or says of each cell why it cannot. */
@@ -60,18 +61,20 @@ final class FactParser {
                             "give each heading one cell, and put a cell with a comma into"
                                     + " quotation marks"));
         }
-        for (int i = headings.count(); !csv && i < count; i++) {
-            if (!row.cell(i).isBlank()) {
-                problems.add(
-                        new RowProblem(
-                                row.at(),
-                                "",
-                                row.cell(i).text(),
-                                "stands under no heading",
-                                "give the column a heading; one of your own begins with x-"));
-                return;
-            }
-        }
+        IntStream beyond = csv ? IntStream.empty() : IntStream.range(headings.count(), count);
+        IntStream.concat(headings.unnamed().stream().mapToInt(Integer::intValue), beyond)
+                .filter(i -> !row.cell(i).isBlank())
+                .findFirst()
+                .ifPresent(i -> problems.add(underNone(row, i)));
+    }
+
+    private static RowProblem underNone(SheetRow row, int place) {
+        return new RowProblem(
+                row.at(),
+                "",
+                row.cell(place).text(),
+                "stands under no heading",
+                "give the column a heading; one of your own begins with x-");
     }
 
     private static String cells(int count) {

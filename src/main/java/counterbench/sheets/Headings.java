@@ -1,5 +1,6 @@
 package counterbench.sheets;
 
+import counterbench.facts.Canonical;
 import counterbench.facts.Column;
 import counterbench.facts.ColumnType;
 import counterbench.facts.FactKind;
@@ -27,10 +28,16 @@ import org.jspecify.annotations.Nullable;
  * @param attributes the attributes of a list of vehicles and where they stand
  * @param site where the site stands, or -1
  * @param ref where the paper's own number stands, or -1
- * @param count how many columns have a heading
+ * @param count how many columns there are up to the last heading
+ * @param unnamed which of those have no heading
  */
 record Headings(
-        List<Integer> columns, Map<String, Integer> attributes, int site, int ref, int count) {
+        List<Integer> columns,
+        Map<String, Integer> attributes,
+        int site,
+        int ref,
+        int count,
+        List<Integer> unnamed) {
     /** The heading that marked copies add. */
     static final String REASON = "refused_because";
 
@@ -49,9 +56,13 @@ record Headings(
         List<Problem> problems = new ArrayList<>();
         Map<String, Integer> places = new HashMap<>();
         Map<String, Integer> attributes = new HashMap<>();
+        List<Integer> unnamed = new ArrayList<>();
         for (int i = 0; i < row.cells().size(); i++) {
-            String heading = Text.trimmed(row.cell(i).text());
+            String heading = Canonical.normalised(Text.trimmed(row.cell(i).text()));
             String attribute = attribute(sheet.kind(), heading, declared);
+            if (heading.isEmpty()) {
+                unnamed.add(i);
+            }
             if (passedOver(heading)) {
                 continue;
             }
@@ -71,7 +82,8 @@ record Headings(
                 Map.copyOf(attributes),
                 places.getOrDefault(SITE, -1),
                 places.getOrDefault(REF, -1),
-                width(row));
+                width(row),
+                List.copyOf(unnamed));
     }
 
     private static @Nullable Integer put(

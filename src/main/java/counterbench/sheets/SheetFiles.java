@@ -55,11 +55,26 @@ public final class SheetFiles {
     }
 
     private List<Path> files(Path folder) {
+        return seen(folder).stream().filter(this::isSheet).toList();
+    }
+
+    /** What of a folder is passed over, by name, hidden files and lock files apart. */
+    public List<String> passedOver(Path fileOrFolder) {
+        return Files.isDirectory(fileOrFolder)
+                ? seen(fileOrFolder).stream()
+                        .filter(f -> !isSheet(f))
+                        .map(f -> String.valueOf(f.getFileName()))
+                        .toList()
+                : List.of();
+    }
+
+    private boolean isSheet(Path file) {
+        return find(formats, file).isPresent() && Files.isRegularFile(file);
+    }
+
+    private static List<Path> seen(Path folder) {
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(f -> !isHidden(f) && find(formats, f).isPresent())
-                    .filter(Files::isRegularFile)
-                    .sorted()
-                    .toList();
+            return files.filter(f -> !isHidden(f)).sorted().toList();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -1,5 +1,6 @@
 package counterbench.shell;
 
+import counterbench.facts.Canonical;
 import counterbench.shared.NearMatch;
 import counterbench.shared.Quantity;
 import counterbench.shared.Visible;
@@ -77,7 +78,7 @@ public final class Readings {
         if (!Visible.text(text).equals(text) || text.indexOf('\n') >= 0) {
             throw new Unreadable("holds a line end or a control character; leave it out");
         }
-        return text.strip();
+        return Canonical.normalised(text.strip());
     }
 
     private static String matching(Pattern form, String text, String otherwise) {

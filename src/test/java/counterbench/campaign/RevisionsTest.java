@@ -68,7 +68,7 @@ class RevisionsTest {
     void a_changed_revision_is_refused() {
         assertThat(messages(List.of(first), pack("C-1", "A", "2026-03-01")))
                 .containsExactly(
-                        "campaign C-1 revision A: this revision is loaded with other terms; give the"
+                        "campaign C-1 revision A: this revision is there with other terms; give the"
                                 + " changed terms a revision of their own");
     }
 
@@ -76,8 +76,8 @@ class RevisionsTest {
     void a_revision_in_force_no_later_than_a_loaded_one_is_refused() {
         assertThat(messages(List.of(first), pack("C-1", "B", "2026-01-10")))
                 .containsExactly(
-                        "campaign C-1 revision B, in force from 2026-01-10: revision A is loaded"
-                                + " already and in force from 2026-01-10; load revisions oldest first,"
+                        "campaign C-1 revision B, in force from 2026-01-10: revision A is in force from"
+                                + " 2026-01-10; revisions come one after the other,"
                                 + " each in force later than the one before");
     }
 

@@ -58,7 +58,11 @@ public record TakeFromBench(End end, Hardware hardware, @Nullable String reason,
             refusePlug(place);
         }
         List<BenchPick> picks = BenchPick.of(place, hardware, amount);
-        return new Decision(picks.stream().map(this::row).toList(), List.of());
+        return new Decision(
+                picks.stream().map(this::row).toList(),
+                end == End.FITTED
+                        ? new LooseForKit(place, hardware.part()).remarks(picks)
+                        : List.of());
     }
 
     private void refusePlug(Workplace place) {

@@ -1,12 +1,12 @@
 package counterbench.intake.store;
 
 import counterbench.campaign.Pack;
-import counterbench.campaign.Packs;
 import counterbench.campaign.Revisions;
 import counterbench.campaign.store.JooqPacks;
 import counterbench.campaign.yaml.PackReader;
 import counterbench.campaign.yaml.PackReading;
 import counterbench.db.Store;
+import counterbench.facts.Canonical;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.intake.ImportReport;
@@ -21,7 +21,9 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -67,17 +69,33 @@ public final class LoadPack {
      * @throws Refused if the pack is incoherent or its revision does not fit those loaded
      */
     public Result run(Path file, Site site, String person, Instant now) {
+        return run(new ImportPaper.Request(file, site, person, now, false, false), List.of());
+    }
+
+    /**
+     * Finds out whether the pack could be loaded, and records nothing.
+     *
+     * @param before packs that are to be loaded before it
+     * @throws Refused if the pack is incoherent or its revision does not fit those before it
+     */
+    public Result tryOut(
+            Path file, Collection<Pack> before, Site site, String person, Instant now) {
+        return run(new ImportPaper.Request(file, site, person, now, true, false), before);
+    }
+
+    private Result run(ImportPaper.Request request, Collection<Pack> before) {
+        Path file = request.path();
         PackReading reading = read(file);
         Pack pack = reading.packOrRefuse();
-        Packs loaded = store.read(sql -> JooqPacks.all(sql, new AllPosted(sql)));
-        if (Revisions.isKnown(loaded.all(), pack)) {
+        List<Pack> loaded = new ArrayList<>(before);
+        loaded.addAll(store.read(sql -> JooqPacks.all(sql, new AllPosted(sql))).all());
+        if (Revisions.isKnown(loaded, pack)) {
             return new Result(reading, true, null);
         }
-        List<Problem> problems = Revisions.problemsOf(loaded.all(), pack);
+        List<Problem> problems = Revisions.problemsOf(loaded, pack);
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
-        var request = new ImportPaper.Request(file, site, person, now, false, false);
         var extra = new ImportPaper.Extra(ENTRY_KIND, List.of(row(pack, file)), List.of(pack));
         return new Result(reading, false, imports.run(request, list(pack, file), extra, n -> {}));
     }
@@ -109,7 +127,7 @@ public final class LoadPack {
 
     private static String text(Path file) {
         try {
-            return Files.readString(file);
+            return Canonical.normalised(Files.readString(file));
         } catch (CharacterCodingException e) {
             throw new Refused(
                     "pack \"" + file + "\"", "it is not written in UTF-8", "save it as UTF-8");

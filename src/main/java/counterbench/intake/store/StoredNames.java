@@ -31,6 +31,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jooq.DSLContext;
 import org.jooq.Record2;
@@ -152,6 +154,14 @@ final class StoredNames implements Names {
     @Override
     public List<Pack> revisions(String campaign) {
         return packs.revisions(campaign);
+    }
+
+    @Override
+    public SortedSet<String> revisionsOfKit(String kitPart) {
+        return packs.all().stream()
+                .filter(pack -> pack.kit(kitPart).isPresent())
+                .map(Pack::revision)
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package counterbench.shell.campaign;
 
 import counterbench.campaign.Pack;
+import counterbench.campaign.Revisions;
 import counterbench.campaign.yaml.PackProblem;
 import counterbench.campaign.yaml.PackReading;
 import counterbench.intake.store.LoadPack;
@@ -15,6 +16,7 @@ import counterbench.shell.Readings;
 import counterbench.shell.Status;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Reads packs and says what is wrong with them. Needs no store. */
@@ -35,21 +37,38 @@ public final class CampaignCheckCommand extends BaseCommand {
     @Override
     protected Status run(Invocation in) {
         List<Problem> problems = new ArrayList<>();
+        List<Pack> packs = new ArrayList<>();
         in.all(PACK).stream()
                 .flatMap(named -> PackFiles.at(named).stream())
-                .forEach(file -> problems.addAll(check(in, file)));
+                .forEach(file -> problems.addAll(check(in, file, packs)));
+        problems.addAll(together(packs));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
         return Status.DONE;
     }
 
-    private static List<Problem> check(Invocation in, Path file) {
+    /** What is wrong with packs beside each other, in the order in which they come in force. */
+    private static List<Problem> together(List<Pack> packs) {
+        List<Pack> before = new ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
+        packs.stream()
+                .sorted(Comparator.comparing(Pack::inForceFrom).thenComparing(Pack::revision))
+                .forEach(
+                        pack -> {
+                            problems.addAll(Revisions.problemsOf(before, pack));
+                            before.add(pack);
+                        });
+        return problems;
+    }
+
+    private static List<Problem> check(Invocation in, Path file, List<Pack> packs) {
         try {
             PackReading reading = LoadPack.read(file);
             Told.warnings(in, reading);
             Pack pack = reading.pack();
             if (pack != null) {
+                packs.add(pack);
                 in.print(file + ": " + Told.name(pack) + " is in order");
             }
             return reading.problems().stream().map(PackProblem::asProblem).toList();

@@ -28,6 +28,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Loads packs with their lists of vehicles, the oldest revision first. */
 public final class CampaignLoadCommand extends BaseCommand {
@@ -63,11 +64,29 @@ public final class CampaignLoadCommand extends BaseCommand {
         List<ReadFile> packs = read(in);
         Site site = sites.named(in).get(0);
         LoadPack load = new LoadPack(store.get(), PoiSheets.files());
+        tryOut(packs, load, site, in);
         for (ReadFile read : packs) {
             in.progress().begin("loading " + read.file().getFileName(), 0);
             show(in, site, read, load.run(read.file(), site, person.name(), in.now()));
         }
         return Status.DONE;
+    }
+
+    /** Of several packs all are loaded or none. */
+    private static void tryOut(List<ReadFile> packs, LoadPack load, Site site, Invocation in) {
+        List<Pack> before = new ArrayList<>();
+        for (ReadFile read : packs) {
+            LoadPack.Result result =
+                    load.tryOut(read.file(), before, site, in.person().name(), in.now());
+            refuse(read, result.list());
+            before.add(read.pack());
+        }
+    }
+
+    private static void refuse(ReadFile read, @Nullable ImportReport list) {
+        if (list != null && list.isRefused()) {
+            throw RefusedRows.refusal(Told.name(read.pack()), list);
+        }
     }
 
     private static List<ReadFile> read(Invocation in) {
@@ -94,9 +113,8 @@ public final class CampaignLoadCommand extends BaseCommand {
         ImportReport list = result.list();
         if (list == null) {
             in.print(name + ": known already");
-        } else if (list.isRefused()) {
-            throw RefusedRows.refusal(name, list);
         } else {
+            refuse(read, list);
             in.print(name + ": loaded as " + entry(site, list) + vehicles(list));
         }
     }

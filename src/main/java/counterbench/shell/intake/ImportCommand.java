@@ -29,6 +29,7 @@ import counterbench.shell.print.Column;
 import counterbench.shell.print.Rows;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -46,6 +47,8 @@ public final class ImportCommand extends BaseCommand {
                     "FOLDER",
                     Readings.PATH,
                     "where a copy with the refused rows goes; beside the paper unless said");
+
+    private static final int MOST_NAMES = 5;
 
     private final Supplier<Store> store;
     private final SiteChoice sites;
@@ -82,6 +85,7 @@ public final class ImportCommand extends BaseCommand {
             throw RefusedRows.refusal("import \"" + paper + "\"", report, files, marked);
         }
         show(in, report);
+        passedOver(files.passedOver(paper)).ifPresent(in::tell);
         return Status.DONE;
     }
 
@@ -115,6 +119,18 @@ public final class ImportCommand extends BaseCommand {
             in.tell(rows(report.late()) + " of sealed months: booked in the first open one");
         }
         report.ahead().ifPresent(found -> in.tell(ahead(in, found)));
+    }
+
+    private static Optional<String> passedOver(List<String> names) {
+        if (names.isEmpty()) {
+            return Optional.empty();
+        }
+        String shown = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        int more = names.size() - MOST_NAMES;
+        return Optional.of(
+                "not read, since a folder's sheets are its .csv and .xlsx files: "
+                        + shown
+                        + (more > 0 ? " and " + more + " more" : ""));
     }
 
     private String summary(Invocation in, ImportReport report) {

@@ -107,6 +107,34 @@ class CampaignCommandsTest {
     }
 
     @Test
+    void of_several_packs_all_are_loaded_or_none() throws IOException {
+        String first = Files.readString(Path.of("demo-data/packs/HB-0433-A.yaml"));
+        Path a = Files.writeString(folder.resolve("A.yaml"), first);
+        Path b =
+                Files.writeString(
+                        folder.resolve("B.yaml"), first.replace("revision: A", "revision: B"));
+        String refusal =
+                "campaign HB-0433 revision B, in force from 2025-12-01: revision A is in force from"
+                        + " 2025-12-01; revisions come one after the other, each in force later"
+                        + " than the one before";
+        FakeShell.Output checked =
+                withoutStore().run(List.of("campaign", "check", folder.toString()));
+        assertThat(checked.status()).isEqualTo(Status.REFUSED);
+        assertThat(checked.messages()).containsExactly(refusal);
+        try (Larkmere larkmere = Larkmere.empty(TestStores.H2)) {
+            FakeShell shell = larkmere.shellOf("Quinn", Role.WARRANTY);
+            FakeShell.Output both =
+                    shell.run(List.of("campaign", "load", b.toString(), a.toString()));
+            assertThat(both.status()).isEqualTo(Status.REFUSED);
+            assertThat(both.out()).isEmpty();
+            assertThat(both.messages()).containsExactly(refusal);
+            assertThat(shell.run(List.of("campaign", "load", b.toString())).out())
+                    .as("nothing of the two had been loaded")
+                    .contains("loaded as entry 1 of site NORTH");
+        }
+    }
+
+    @Test
     void a_pack_comes_with_its_list_of_vehicles_or_not_at_all() throws IOException {
         String pack = Files.readString(Larkmere.DATA.resolve("packs/HB-0429-A.yaml"));
         Path file = Files.writeString(folder.resolve("bus.yaml"), pack + "\nvehicles: buses.csv\n");
