@@ -57,8 +57,10 @@ class ComposedNamesTest {
     void a_person_and_a_job_are_found_in_the_other_form() throws IOException {
         take("people", "name,roles\nZoë Ångström,technician\n", Normalizer.Form.NFC);
         String jobs =
-                "job,campaign,vin,opened_at,technician\n"
-                        + "Jö-1,HB-0417,0WBCB12D7NA002799,2026-03-02 08:00,Zoë Ångström\n";
+                """
+                job,campaign,vin,opened_at,technician
+                Jö-1,HB-0417,0WBCB12D7NA002799,2026-03-02 08:00,Zoë Ångström
+                """;
         assertThat(take("jobs", jobs, Normalizer.Form.NFD).status()).isEqualTo(Status.DONE);
         String issues = "job,at,part,quantity\nJö-1,2026-03-02 09:00,HB-3013,1\n";
         assertThat(take("issues", issues, Normalizer.Form.NFC).status()).isEqualTo(Status.DONE);
