@@ -2,42 +2,22 @@ package counterbench.shell.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterbench.db.TestStores;
-import counterbench.people.Role;
 import counterbench.shell.FakeShell;
-import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** One name is one name, in whichever of Unicode's forms (UAX #15) a program wrote it. */
-class ComposedNamesTest {
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
-
+class ComposedNamesTest extends LarkmerePaper {
     private FakeShell.Output take(String kind, String text, Normalizer.Form form)
             throws IOException {
         Path file = folder.resolve(kind + ".csv");
         Files.writeString(file, Normalizer.normalize(text, form));
-        return larkmere.shellOf("Maren", Role.LEAD).run(List.of("import", file.toString()));
+        return maren().run(List.of("import", file.toString()));
     }
 
     @Test

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.care.ReversalRequest;
 import counterbench.care.store.ReverseEntry;
-import counterbench.db.TestStores;
 import counterbench.intake.store.LoadPack;
 import counterbench.people.Person;
 import counterbench.people.Role;
@@ -18,31 +17,14 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Paper that is imported again: unchanged, grown, completed or corrected. */
-class ImportAgainTest {
+class ImportAgainTest extends LarkmerePaper {
     private static final String JOBS = "job,campaign,vin,opened_at,completed_at,mileage\n";
     private static final String USES = "job,part,quantity,condition,at,reason\n";
     private static final String NOTHING_NEW = "nothing was new: all rows are known already";
     private static final Pattern ENTRY = Pattern.compile("recorded as entry (\\d+) of site");
-
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
 
     private FakeShell.Output take(String name, String text, String... more) throws IOException {
         return takeAt("NORTH", name, text, more);
@@ -56,7 +38,7 @@ class ImportAgainTest {
             Files.delete(copies);
         }
         Files.writeString(folder.resolve(name), text);
-        FakeShell shell = larkmere.shellOf("Maren", Role.LEAD);
+        FakeShell shell = maren();
         shell.session().choose(site);
         String options = more.length == 0 ? "" : " " + String.join(" ", more);
         return shell.line("import \"" + folder.resolve(name) + "\"" + options);

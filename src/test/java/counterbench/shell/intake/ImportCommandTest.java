@@ -14,39 +14,14 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-class ImportCommandTest {
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
-
-    private Path write(String name, String text) throws IOException {
-        return Files.writeString(folder.resolve(name), text);
-    }
-
+class ImportCommandTest extends LarkmerePaper {
     private static FakeShell.Output take(FakeShell shell, Object paper, String... more) {
         return shell.run(
                 Stream.concat(Stream.of("import", paper.toString()), Stream.of(more)).toList());
-    }
-
-    private static FakeShell maren() {
-        return larkmere.shellOf("Maren", Role.LEAD);
     }
 
     @ParameterizedTest

@@ -2,56 +2,35 @@ package counterbench.shell.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterbench.db.TestStores;
-import counterbench.people.Role;
 import counterbench.shell.FakeShell;
-import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A row with a cell that cannot be read is looked through to its end, so that one round is enough.
  */
-class ImportWholeRowTest {
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
-
+class ImportWholeRowTest extends LarkmerePaper {
     /** What is complained of in the sheets of the folder, without the last line, which sums up. */
     private List<String> refused() {
-        FakeShell shell = larkmere.shellOf("Maren", Role.LEAD);
+        FakeShell shell = maren();
         FakeShell.Output output = shell.line("import \"" + folder + "\"");
         assertThat(output.status()).as(output.screen()).isEqualTo(Status.REFUSED);
         return output.messages().subList(0, output.messages().size() - 1);
     }
 
-    private void write(String name, String... lines) throws IOException {
+    private void rows(String name, String... lines) throws IOException {
         Files.write(folder.resolve(name), List.of(lines));
     }
 
     @Test
     void what_else_is_wrong_with_a_row_is_said_in_the_same_round() throws IOException {
-        write("jobs.csv", "job,campaign,vin,opened_at", "N-920,HB-0417,0X,2026-03-02 08:00");
-        write(
+        rows("jobs.csv", "job,campaign,vin,opened_at", "N-920,HB-0417,0X,2026-03-02 08:00");
+        rows(
                 "uses.csv",
                 "job,part,quantity,condition,at,by",
                 "N-92O,HB-3O13,one,new,2026-03-02 09:00,Nobody");
@@ -65,9 +44,9 @@ class ImportWholeRowTest {
 
     @Test
     void rows_that_name_a_refused_job_or_core_are_not_to_blame_for_it() throws IOException {
-        write("jobs.csv", "job,campaign,vin,opened_at", "N-921,HB-0417,0X,yesterday");
-        write("uses.csv", "job,part,quantity,condition,at", "N-921,HB-3013,1,new,2026-03-02 09:00");
-        write(
+        rows("jobs.csv", "job,campaign,vin,opened_at", "N-921,HB-0417,0X,yesterday");
+        rows("uses.csv", "job,part,quantity,condition,at", "N-921,HB-3013,1,new,2026-03-02 09:00");
+        rows(
                 "cores.csv",
                 "core,event,at,job,serial",
                 "NC-921,removed,today,N-921,S-921",
@@ -100,14 +79,14 @@ class ImportWholeRowTest {
             })
     void nothing_is_said_that_follows_from_the_cell_that_cannot_be_read(
             String kind, String headings, String row) throws IOException {
-        write("jobs.csv", "job,campaign,vin,opened_at", "N-101,HB-0417,0X,2026-03-02 08:00");
-        write(kind + "-b.csv", headings, row);
+        rows("jobs.csv", "job,campaign,vin,opened_at", "N-101,HB-0417,0X,2026-03-02 08:00");
+        rows(kind + "-b.csv", headings, row);
         assertThat(refused()).singleElement().asString().startsWith(kind + "-b.csv, row 2, ");
     }
 
     @Test
     void a_row_that_says_otherwise_than_is_known_says_so_beside_its_bad_cell() throws IOException {
-        write(
+        rows(
                 "jobs.csv",
                 "job,campaign,vin,opened_at,mileage",
                 "N-922,HB-0417,0X,2026-03-02 08:00,",
@@ -120,7 +99,7 @@ class ImportWholeRowTest {
 
     @Test
     void where_it_cannot_be_told_which_cell_is_which_nothing_else_is_said() throws IOException {
-        write("uses.csv", "job,part,quantity,condition,at", "N-92O,1,new,2026-03-02 09:00");
+        rows("uses.csv", "job,part,quantity,condition,at", "N-92O,1,new,2026-03-02 09:00");
         assertThat(refused()).noneMatch(m -> m.contains("there is no such job"));
     }
 }

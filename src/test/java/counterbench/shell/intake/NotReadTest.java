@@ -2,44 +2,19 @@ package counterbench.shell.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterbench.db.TestStores;
-import counterbench.people.Role;
 import counterbench.shell.FakeShell;
-import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What somebody wrote down is read, refused, or said not to be read. */
-class NotReadTest {
+class NotReadTest extends LarkmerePaper {
     private static final String RECEIPT = "part,quantity,received_at\nHB-3013,1,2026-03-01 08:00\n";
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
 
     private FakeShell.Output take() {
-        return larkmere.shellOf("Maren", Role.LEAD)
-                .run(List.of("import", folder.toString(), "--dry-run"));
-    }
-
-    private void write(String name, String text) throws IOException {
-        Files.writeString(folder.resolve(name), text);
+        return maren().run(List.of("import", folder.toString(), "--dry-run"));
     }
 
     @Test

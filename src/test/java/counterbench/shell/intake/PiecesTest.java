@@ -2,44 +2,18 @@ package counterbench.shell.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import counterbench.db.TestStores;
-import counterbench.people.Role;
 import counterbench.shell.FakeShell;
-import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Sheets cannot break a piece, just as commands cannot. */
-class PiecesTest {
+class PiecesTest extends LarkmerePaper {
     private static final String WRONG = "is no whole number, and %s is counted in pieces";
-    private static Larkmere larkmere;
-
-    @TempDir Path folder;
-
-    @BeforeAll
-    static void open() {
-        larkmere = Larkmere.withPacks(TestStores.H2);
-    }
-
-    @AfterAll
-    static void close() {
-        larkmere.close();
-    }
-
-    private void write(String name, String text) throws IOException {
-        Files.writeString(folder.resolve(name), text);
-    }
 
     private FakeShell.Output take() {
-        return larkmere.shellOf("Maren", Role.LEAD)
-                .run(List.of("import", folder.toString(), "--dry-run"));
+        return maren().run(List.of("import", folder.toString(), "--dry-run"));
     }
 
     @Test
