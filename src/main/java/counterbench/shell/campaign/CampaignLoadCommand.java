@@ -64,7 +64,9 @@ public final class CampaignLoadCommand extends BaseCommand {
         List<ReadFile> packs = read(in);
         Site site = sites.named(in).get(0);
         LoadPack load = new LoadPack(store.get(), PoiSheets.files());
-        tryOut(packs, load, site, in);
+        if (packs.size() > 1) {
+            tryOut(packs, load, site, in);
+        }
         for (ReadFile read : packs) {
             in.progress().begin("loading " + read.file().getFileName(), 0);
             show(in, site, read, load.run(read.file(), site, person.name(), in.now()));
@@ -72,7 +74,7 @@ public final class CampaignLoadCommand extends BaseCommand {
         return Status.DONE;
     }
 
-    /** Of several packs all are loaded or none. */
+    /** Of several packs all are loaded or none; one is so by itself. */
     private static void tryOut(List<ReadFile> packs, LoadPack load, Site site, Invocation in) {
         List<Pack> before = new ArrayList<>();
         for (ReadFile read : packs) {
