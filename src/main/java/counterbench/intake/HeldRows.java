@@ -3,10 +3,7 @@ package counterbench.intake;
 import counterbench.facts.Canonical;
 import counterbench.facts.FactRow;
 import counterbench.journal.Sha256;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.Map;
-import java.util.Set;
 
 /**
  * Facts without a number of their own that earlier imports recorded, as counts of equal rows; so
@@ -15,8 +12,17 @@ import java.util.Set;
  */
 public final class HeldRows {
     private final Sha256 sha = new Sha256();
-    private final Map<Long, Integer> unmatched = new HashMap<>();
-    private final Set<Long> required = new HashSet<>();
+    private final Map<Long, Integer> unmatched;
+    private final Map<Long, Boolean> required;
+
+    /**
+     * @param unmatched an empty map, for how many rows of each are held and not matched yet
+     * @param required an empty map, for what required cells say of rows that count
+     */
+    public HeldRows(Map<Long, Integer> unmatched, Map<Long, Boolean> required) {
+        this.unmatched = unmatched;
+        this.required = required;
+    }
 
     /** What is known of a row. */
     public enum Outcome {
@@ -37,7 +43,7 @@ public final class HeldRows {
     public void hold(FactRow row, boolean counts) {
         unmatched.merge(key(withoutRef(row)), 1, Integer::sum);
         if (counts) {
-            required.add(key(Canonical.requiredCells(row)));
+            required.put(key(Canonical.requiredCells(row)), true);
         }
     }
 
@@ -46,7 +52,7 @@ public final class HeldRows {
         long key = key(withoutRef(row));
         Integer left = unmatched.get(key);
         if (left == null) {
-            return required.contains(key(Canonical.requiredCells(row)))
+            return required.containsKey(key(Canonical.requiredCells(row)))
                     ? Outcome.PROBABLE_CORRECTION
                     : Outcome.NEW;
         }
@@ -55,6 +61,12 @@ public final class HeldRows {
         }
         unmatched.put(key, left - 1);
         return Outcome.KNOWN;
+    }
+
+    /** Forgets all rows. */
+    public void clear() {
+        unmatched.clear();
+        required.clear();
     }
 
     private static String withoutRef(FactRow row) {

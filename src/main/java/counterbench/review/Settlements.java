@@ -37,7 +37,8 @@ public final class Settlements {
         return findings.stream().map(this::stated).sorted(StatedFinding.BY_SUBJECT).toList();
     }
 
-    private StatedFinding stated(Finding finding) {
+    /** A finding with its state. */
+    public StatedFinding stated(Finding finding) {
         FindingState state = of(finding).isPresent() ? FindingState.SETTLED : FindingState.OPEN;
         return new StatedFinding(FindingId.of(finding), finding, state);
     }

@@ -2,20 +2,18 @@ package counterbench.review;
 
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
+import counterbench.judgement.Subject;
 import java.util.Comparator;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** A finding with its name and whether it is settled. */
 public record StatedFinding(FindingId id, Finding finding, FindingState state) {
+    private static final String THEN = "\u0000";
+
     /** By site, subject and rule, then part and step; total, so that listings are always alike. */
     public static final Comparator<StatedFinding> BY_SUBJECT =
-            Comparator.comparing((StatedFinding stated) -> stated.finding().site())
-                    .thenComparing(stated -> stated.finding().subject().kind())
-                    .thenComparing(stated -> stated.finding().subject().name())
-                    .thenComparing(stated -> stated.finding().rule())
-                    .thenComparing(stated -> text(stated.finding().subject().part()))
-                    .thenComparing(stated -> text(stated.finding().subject().step()));
+            Comparator.comparing(StatedFinding::place);
 
     public StatedFinding {
         Objects.requireNonNull(id, "id");
@@ -26,6 +24,24 @@ public record StatedFinding(FindingId id, Finding finding, FindingState state) {
     /** Whether it is open and of severity stop or fix. */
     public boolean mustBeSettled() {
         return state == FindingState.OPEN && finding.rule().severity() != Severity.NOTE;
+    }
+
+    /** Compares with those of others as the findings do; no two findings have the same. */
+    public String place() {
+        Subject subject = finding.subject();
+        return String.join(
+                THEN,
+                finding.site(),
+                letter(subject.kind()),
+                subject.name(),
+                letter(finding.rule()),
+                text(subject.part()),
+                text(subject.step()));
+    }
+
+    /** Letters stand in the order in which the words do. */
+    private static String letter(Enum<?> word) {
+        return String.valueOf((char) ('0' + word.ordinal()));
     }
 
     private static String text(@Nullable String text) {

@@ -1,50 +1,50 @@
 package counterbench.bench;
 
-import com.sun.management.GarbageCollectionNotificationInfo;
-import com.sun.management.GarbageCollectorMXBean;
 import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryUsage;
-import java.util.Set;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.stream.Collectors;
-import javax.management.Notification;
-import javax.management.NotificationEmitter;
-import javax.management.openmbean.CompositeData;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
 
 /**
- * The most heap that was still in use after a collection, since it began to watch: what the work
- * needs at the same time, without what merely waits to be collected.
+ * The most heap that was in use after a full collection, since it began to watch: what the work
+ * needs at the same time, without what merely waits to be collected. It asks for collections as
+ * often as they take a twentieth of the time.
  */
-final class HeapPeak {
-    private static final Set<String> HEAP =
-            ManagementFactory.getMemoryPoolMXBeans().stream()
-                    .filter(p -> p.getType() == java.lang.management.MemoryType.HEAP)
-                    .map(p -> p.getName())
-                    .collect(Collectors.toSet());
+final class HeapPeak implements AutoCloseable {
+    private static final int TIMES_ITS_OWN = 20;
+    private static final long LEAST_NANOS = 200_000_000;
 
-    private final AtomicLong peak = new AtomicLong();
+    private final ScheduledExecutorService watcher =
+            Executors.newSingleThreadScheduledExecutor(HeapPeak::daemon);
+    private volatile long peak;
 
     HeapPeak() {
-        for (var collector : ManagementFactory.getPlatformMXBeans(GarbageCollectorMXBean.class)) {
-            ((NotificationEmitter) collector)
-                    .addNotificationListener((n, handback) -> take(n), null, null);
-        }
+        watcher.execute(this::look);
     }
 
-    private void take(Notification notification) {
-        var collection =
-                GarbageCollectionNotificationInfo.from((CompositeData) notification.getUserData());
-        long used =
-                collection.getGcInfo().getMemoryUsageAfterGc().entrySet().stream()
-                        .filter(pool -> HEAP.contains(pool.getKey()))
-                        .map(pool -> pool.getValue())
-                        .mapToLong(MemoryUsage::getUsed)
-                        .sum();
-        peak.accumulateAndGet(used, Math::max);
+    private static Thread daemon(Runnable task) {
+        Thread thread = new Thread(task, "heap-peak");
+        thread.setDaemon(true);
+        return thread;
     }
 
-    /** The peak so far; 0 if nothing was collected. */
+    private void look() {
+        long began = System.nanoTime();
+        System.gc();
+        long took = System.nanoTime() - began;
+        long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+        peak = Math.max(peak, used);
+        long pause = Math.max(LEAST_NANOS, took * TIMES_ITS_OWN);
+        watcher.schedule(this::look, pause, TimeUnit.NANOSECONDS);
+    }
+
+    /** The peak so far. */
     long megabytes() {
-        return peak.get() >> 20;
+        return peak >> 20;
+    }
+
+    @Override
+    public void close() {
+        watcher.shutdownNow();
     }
 }

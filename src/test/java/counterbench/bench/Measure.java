@@ -15,13 +15,13 @@ final class Measure {
     }
 
     static void print(int jobs, String part, long rows, Callable<Long> work) throws Exception {
-        System.gc();
-        HeapPeak heap = new HeapPeak();
-        long began = System.nanoTime();
-        work.call();
-        double seconds = (System.nanoTime() - began) / SECOND;
-        System.out.printf(
-                "%,9d  %-28s %,9d %9.2f %,12.0f %,9d%n",
-                jobs, part, rows, seconds, rows / seconds, heap.megabytes());
+        try (HeapPeak heap = new HeapPeak()) {
+            long began = System.nanoTime();
+            work.call();
+            double seconds = (System.nanoTime() - began) / SECOND;
+            System.out.printf(
+                    "%,9d  %-28s %,9d %9.2f %,12.0f %,9d%n",
+                    jobs, part, rows, seconds, rows / seconds, heap.megabytes());
+        }
     }
 }

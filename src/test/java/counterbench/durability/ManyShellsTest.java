@@ -14,7 +14,7 @@ import counterbench.journal.store.Verification;
 import counterbench.judgement.Finding;
 import counterbench.month.store.SiteBalances;
 import counterbench.people.store.JooqSites;
-import counterbench.review.store.KeptReview;
+import counterbench.review.store.Kept;
 import counterbench.review.store.ReviewSite;
 import counterbench.shared.TestSites;
 import counterbench.sheets.poi.PoiSheets;
@@ -124,7 +124,7 @@ class ManyShellsTest {
     }
 
     private static List<Finding> reviewed(Store store) {
-        return new KeptReview(store).run(TestSites.NORTH, Instant.now(), n -> {}).findings();
+        return Kept.review(store, TestSites.NORTH, Instant.now()).findings();
     }
 
     /** Sheets of receipts, each of a few hundred rows; said as the clerks say their acts. */

@@ -17,7 +17,7 @@ final class Storeys {
     private static final List<List<String>> FROM_BELOW =
             List.of(
                     List.of("shared.."),
-                    List.of("judgement..", "facts..", "home..", "labels labels.gs1"),
+                    List.of("judgement..", "facts..", "home..", "labels labels.gs1", "spool"),
                     List.of(
                             "db..",
                             "sheets..",

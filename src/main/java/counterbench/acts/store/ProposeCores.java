@@ -29,7 +29,10 @@ public final class ProposeCores {
         ShipmentState to = new ReadSituation(store).run(site, now, named).shipment(shipment);
         List<BoardLine> board =
                 new ReadRack(store, site, now)
-                        .undecided(new FindingBook(store).now(site, now, progress), jobs -> {});
+                        .undecided(
+                                new FindingBook(store)
+                                        .now(site, now, ReadRack::isOfCores, progress),
+                                jobs -> {});
         return Proposal.of(board, to, yardOf(to, site), site.shipmentLimit());
     }
 

@@ -47,10 +47,15 @@ public final class ReadRack {
         this.now = now;
     }
 
+    /** Which findings of the site the board has to know. */
+    public static boolean isOfCores(Finding finding) {
+        return finding.subject().kind() == SubjectKind.CORE || finding.rule() == Rule.CORE_MISSING;
+    }
+
     /**
      * Cores that are not plainly accepted.
      *
-     * @param findings what is found at the site
+     * @param findings what is found at the site, at least {@link #isOfCores of cores}
      * @param progress is told how many jobs have been gone through
      */
     public List<BoardLine> undecided(Collection<StatedFinding> findings, LongConsumer progress) {

@@ -64,7 +64,7 @@ public final class ReadShipment {
                         .map(Sscc::digits)
                         .orElse(null),
                 store.read(sql -> opened(sql, site, shipment)),
-                open(state, new FindingBook(store).now(site, now, progress)),
+                open(new FindingBook(store).now(site, now, f -> isOf(state, f), progress)),
                 differences(state, site, now),
                 newest);
     }
@@ -91,14 +91,16 @@ public final class ReadShipment {
         }
     }
 
-    private static Map<String, List<Finding>> open(
-            ShipmentState state, List<StatedFinding> findings) {
+    private static boolean isOf(ShipmentState state, Finding finding) {
+        return finding.subject().kind() == SubjectKind.CORE
+                && state.find(finding.subject().name()).isPresent();
+    }
+
+    private static Map<String, List<Finding>> open(List<StatedFinding> findings) {
         Map<String, List<Finding>> open = new TreeMap<>();
         findings.stream()
                 .filter(stated -> stated.state() == FindingState.OPEN)
                 .map(StatedFinding::finding)
-                .filter(f -> f.subject().kind() == SubjectKind.CORE)
-                .filter(f -> state.find(f.subject().name()).isPresent())
                 .forEach(
                         f ->
                                 open.computeIfAbsent(f.subject().name(), c -> new ArrayList<>())

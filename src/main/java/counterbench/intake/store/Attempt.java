@@ -3,6 +3,7 @@ package counterbench.intake.store;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
 import counterbench.campaign.store.JooqPacks;
+import counterbench.db.Scratch;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -26,7 +27,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,7 +51,8 @@ final class Attempt implements AutoCloseable {
     private final AllPosted posted;
     private final Packs packs;
     private final Set<String> attributes;
-    private final Set<String> jobs = new HashSet<>();
+    private final Scratch scratch = new Scratch();
+    private final Map<String, Boolean> jobs = scratch.map();
     private final Map<String, Site> sites = new HashMap<>();
     private final Map<Integer, SiteIntake> intakes = new HashMap<>();
     private final Map<Integer, Stage> stages = new TreeMap<>();
@@ -215,9 +216,10 @@ final class Attempt implements AutoCloseable {
                 site.no(),
                 no ->
                         new SiteIntake(
-                                new StoredNames(sql, site, posted, packs, jobs),
+                                new StoredNames(sql, site, posted, packs, jobs, scratch),
                                 new HeldFacts(sql, no, posted),
-                                request.asNew()));
+                                request.asNew(),
+                                scratch));
     }
 
     /** Nothing is staged any more once a row was refused: it would only have to be taken away. */
@@ -225,7 +227,7 @@ final class Attempt implements AutoCloseable {
         if (!request.dryRun() && problems.isEmpty()) {
             stages.computeIfAbsent(
                             site.no(),
-                            no -> new Stage(store, site, request.person(), request.now()))
+                            no -> new Stage(store, site, request.person(), request.now(), scratch))
                     .add(row);
         }
     }
@@ -271,6 +273,7 @@ final class Attempt implements AutoCloseable {
         if (!isPosted) {
             stages.values().forEach(Stage::discard);
         }
+        scratch.close();
         try {
             connection.close();
         } catch (SQLException e) {

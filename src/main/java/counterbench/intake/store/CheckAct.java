@@ -1,6 +1,8 @@
 package counterbench.intake.store;
 
+import counterbench.campaign.Packs;
 import counterbench.campaign.store.JooqPacks;
+import counterbench.db.Scratch;
 import counterbench.facts.FactRow;
 import counterbench.intake.Complaints;
 import counterbench.journal.store.AllPosted;
@@ -8,7 +10,7 @@ import counterbench.shared.Problem;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import org.jooq.DSLContext;
 
@@ -24,13 +26,22 @@ public final class CheckAct {
      */
     public static List<FactRow> checked(
             DSLContext sql, Site site, String asked, List<FactRow> rows) {
+        try (Scratch scratch = new Scratch()) {
+            return checked(intake(sql, site, scratch), asked, rows);
+        }
+    }
+
+    private static SiteIntake intake(DSLContext sql, Site site, Scratch scratch) {
         AllPosted posted = new AllPosted(sql);
-        SiteIntake intake =
-                new SiteIntake(
-                        new StoredNames(
-                                sql, site, posted, JooqPacks.all(sql, posted), new HashSet<>()),
-                        new HeldFacts(sql, site.no(), posted),
-                        true);
+        Packs packs = JooqPacks.all(sql, posted);
+        return new SiteIntake(
+                new StoredNames(sql, site, posted, packs, new HashMap<>(), scratch),
+                new HeldFacts(sql, site.no(), posted),
+                true,
+                scratch);
+    }
+
+    private static List<FactRow> checked(SiteIntake intake, String asked, List<FactRow> rows) {
         List<FactRow> taken = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
         for (FactRow row : rows) {

@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import counterbench.db.Scratch;
 import counterbench.facts.Canonical;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -7,9 +8,6 @@ import counterbench.intake.Complaints;
 import counterbench.intake.HeldRows;
 import counterbench.intake.KeyedMerge;
 import counterbench.intake.RowCheck;
-import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,16 +23,23 @@ final class SiteIntake {
     private final RowCheck check;
     private final HeldFacts held;
     private final boolean asNew;
-    private final Map<FactKind, HeldRows> heldRows = new EnumMap<>(FactKind.class);
-    private final Map<FactKind, Set<String>> loaded = new EnumMap<>(FactKind.class);
-    private final Map<String, FactRow> byKey = new HashMap<>();
-    private final Map<String, FactRow> byRef = new HashMap<>();
+    private final HeldRows heldRows;
+    private final Map<String, Boolean> loaded;
+    private final RememberedRows byKey;
+    private final RememberedRows byRef;
 
-    SiteIntake(StoredNames names, HeldFacts held, boolean asNew) {
+    /**
+     * @param scratch where it remembers the rows of the import
+     */
+    SiteIntake(StoredNames names, HeldFacts held, boolean asNew, Scratch scratch) {
         this.names = names;
         this.check = new RowCheck(names);
         this.held = held;
         this.asNew = asNew;
+        this.heldRows = new HeldRows(scratch.map(), scratch.map());
+        this.loaded = scratch.map();
+        this.byKey = new RememberedRows(scratch.map());
+        this.byRef = new RememberedRows(scratch.map());
     }
 
     /** What becomes of a row. */
@@ -52,6 +57,8 @@ final class SiteIntake {
 
     /** Forgets the rows of a kind that has been read. */
     void endOfKind() {
+        heldRows.clear();
+        loaded.clear();
         byKey.clear();
         byRef.clear();
     }
@@ -93,8 +100,8 @@ final class SiteIntake {
 
     /** What is known under the key of a row. */
     private Optional<FactRow> known(FactRow row) {
-        FactRow inImport = byKey.get(Canonical.key(row));
-        return inImport == null ? KeyedMerge.together(held.byKey(row)) : Optional.of(inImport);
+        return byKey.find(row.kind(), Canonical.key(row))
+                .or(() -> KeyedMerge.together(held.byKey(row)));
     }
 
     /** A job with a time of completion and no outcome was completed. */
@@ -139,9 +146,9 @@ final class SiteIntake {
     }
 
     private Judged judgeWithRef(FactRow row, String ref) {
-        FactRow inImport = byRef.get(ref);
-        if (inImport != null) {
-            return sameRef(row, inImport, false);
+        Optional<FactRow> inImport = byRef.find(row.kind(), ref);
+        if (inImport.isPresent()) {
+            return sameRef(row, inImport.get(), false);
         }
         Optional<HeldFacts.WithRef> stored = held.byRef(row.kind(), ref);
         Judged judged =
@@ -184,20 +191,18 @@ final class SiteIntake {
 
     private HeldRows heldFor(FactRow row) {
         FactKind kind = row.kind();
-        HeldRows rows = heldRows.computeIfAbsent(kind, k -> new HeldRows());
         if (held.hasNone(kind)) {
-            return rows;
+            return heldRows;
         }
-        Set<String> done = loaded.computeIfAbsent(kind, k -> new HashSet<>());
         String job = jobOf(row);
-        if (done.add(job)) {
+        if (loaded.putIfAbsent(kind.word() + " " + job, true) == null) {
             if (job.isEmpty()) {
-                held.importedAtSite(kind, rows);
+                held.importedAtSite(kind, heldRows);
             } else {
-                held.importedOnJob(kind, job, rows);
+                held.importedOnJob(kind, job, heldRows);
             }
         }
-        return rows;
+        return heldRows;
     }
 
     private String jobOf(FactRow row) {

@@ -2,6 +2,7 @@ package counterbench.intake.store;
 
 import static counterbench.db.generated.Sequences.BATCH_NO;
 
+import counterbench.db.Scratch;
 import counterbench.db.Store;
 import counterbench.facts.FactRow;
 import counterbench.journal.Draft;
@@ -28,12 +29,13 @@ final class Stage {
     private final StagedBatch batch;
     private final List<FactRow> chunk = new ArrayList<>(CHUNK);
 
-    Stage(Store store, Site site, String person, Instant now) {
+    Stage(Store store, Site site, String person, Instant now, Scratch scratch) {
         this.store = store;
         this.site = site;
         long number = store.writeUnsynced(sql -> Objects.requireNonNull(sql.nextval(BATCH_NO)));
         this.batch =
-                new StagedBatch(site, number, store.read(sql -> SealReader.of(sql, site.no())));
+                new StagedBatch(
+                        site, number, store.read(sql -> SealReader.of(sql, site.no())), scratch);
         store.run(sql -> Lease.take(sql, site, number, person, now));
     }
 

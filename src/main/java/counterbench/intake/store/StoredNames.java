@@ -14,6 +14,7 @@ import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
 import counterbench.campaign.PartUnit;
 import counterbench.campaign.PartUnits;
+import counterbench.db.Scratch;
 import counterbench.db.generated.tables.records.PartsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -24,7 +25,6 @@ import counterbench.journal.store.JobRange;
 import counterbench.people.store.JooqSites;
 import counterbench.shared.Site;
 import java.time.ZoneId;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -41,25 +41,40 @@ import org.jooq.Record3;
 /** Names that the store holds, and those that the import has brought so far. */
 final class StoredNames implements Names {
     private static final String REMOVED = "removed";
+    private static final String NONE = "";
 
     private final DSLContext sql;
     private final Site site;
     private final AllPosted posted;
     private final Packs packs;
-    private final Set<String> jobsOfImport;
+    private final Map<String, Boolean> jobsOfImport;
     private final boolean isNewSite;
     private final Set<String> parts = new HashSet<>();
     private final PartUnits units;
     private final Set<String> people = new HashSet<>();
-    private final Map<String, Optional<String>> campaignOfJob = new HashMap<>();
-    private final Map<String, Optional<String>> jobOfCore = new HashMap<>();
-    private final Map<String, Integer> coresOfJob = new HashMap<>();
+
+    /** By job; {@link #NONE} where there is no such job. */
+    private final Map<String, String> campaignOfJob;
+
+    /** By tag; {@link #NONE} where no such core was removed. */
+    private final Map<String, String> jobOfCore;
+
+    private final Map<String, Integer> coresOfJob;
 
     /**
      * @param jobsOfImport the jobs that the import has brought so far, of whatever site; added to
+     * @param scratch where it remembers what it has looked up and what the import has brought
      */
     StoredNames(
-            DSLContext sql, Site site, AllPosted posted, Packs packs, Set<String> jobsOfImport) {
+            DSLContext sql,
+            Site site,
+            AllPosted posted,
+            Packs packs,
+            Map<String, Boolean> jobsOfImport,
+            Scratch scratch) {
+        this.campaignOfJob = scratch.map();
+        this.jobOfCore = scratch.map();
+        this.coresOfJob = scratch.map();
         this.sql = sql;
         this.site = site;
         this.posted = posted;
@@ -134,8 +149,8 @@ final class StoredNames implements Names {
         String job = row.text("job");
         String campaign = row.text("campaign");
         if (job != null && campaign != null) {
-            campaignOfJob.put(job, Optional.of(campaign.intern()));
-            jobsOfImport.add(job);
+            campaignOfJob.put(job, campaign);
+            jobsOfImport.put(job, true);
         }
     }
 
@@ -146,7 +161,7 @@ final class StoredNames implements Names {
                 && REMOVED.equals(row.text("event"))
                 && job != null
                 && jobOfCore(core).isEmpty()) {
-            jobOfCore.put(core, Optional.of(job));
+            jobOfCore.put(core, job);
             coresOfJob.put(job, coresOf(job) + 1);
         }
     }
@@ -181,7 +196,7 @@ final class StoredNames implements Names {
 
     @Override
     public Optional<String> campaignOf(String job) {
-        return campaignOfJob.computeIfAbsent(job, this::storedCampaign);
+        return some(campaignOfJob.computeIfAbsent(job, j -> storedCampaign(j).orElse(NONE)));
     }
 
     private Optional<String> storedCampaign(String job) {
@@ -195,13 +210,17 @@ final class StoredNames implements Names {
                 .fetch()
                 .stream()
                 .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
-                .map(r -> r.value3().intern())
+                .map(Record3::value3)
                 .findFirst();
     }
 
     @Override
     public Optional<String> jobOfCore(String core) {
-        return jobOfCore.computeIfAbsent(core, this::storedJobOfCore);
+        return some(jobOfCore.computeIfAbsent(core, c -> storedJobOfCore(c).orElse(NONE)));
+    }
+
+    private static Optional<String> some(String name) {
+        return name.equals(NONE) ? Optional.empty() : Optional.of(name);
     }
 
     private Optional<String> storedJobOfCore(String core) {
@@ -250,7 +269,7 @@ final class StoredNames implements Names {
     @Override
     public boolean isJobAnywhere(String job) {
         return campaignOf(job).isPresent()
-                || jobsOfImport.contains(job)
+                || jobsOfImport.containsKey(job)
                 || sql
                         .select(JOBS_FACT.SITE_NO, JOBS_FACT.BATCH, JOBS_FACT.LINE)
                         .from(JOBS_FACT)

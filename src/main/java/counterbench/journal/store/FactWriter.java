@@ -4,6 +4,7 @@ import static counterbench.db.generated.Tables.FACT_REF;
 import static counterbench.db.generated.Tables.KIT_LINK;
 
 import counterbench.campaign.Vehicle;
+import counterbench.db.Scratch;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.time.YearMonth;
@@ -26,22 +27,21 @@ final class FactWriter {
     private final int siteNo;
     private final long batch;
     private final JobNumbers jobs;
-    private final Set<String> linked = new HashSet<>();
 
-    private FactWriter(int siteNo, long batch, int newJobsAtOnce) {
+    private FactWriter(int siteNo, long batch, JobNumbers jobs) {
         this.siteNo = siteNo;
         this.batch = batch;
-        this.jobs = new JobNumbers(siteNo, newJobsAtOnce);
+        this.jobs = jobs;
     }
 
-    /** A writer for one act. */
-    static FactWriter forAct(int siteNo, long batch) {
-        return new FactWriter(siteNo, batch, 1);
+    /** A writer for one act, which names few jobs. */
+    static FactWriter forAct(int siteNo, long batch, Scratch scratch) {
+        return new FactWriter(siteNo, batch, new JobNumbers(siteNo, 1, scratch));
     }
 
     /** A writer for an import, which may bring many new jobs. */
-    static FactWriter forImport(int siteNo, long batch) {
-        return new FactWriter(siteNo, batch, 1_000);
+    static FactWriter forImport(int siteNo, long batch, Scratch scratch) {
+        return new FactWriter(siteNo, batch, new JobNumbers(siteNo, 1_000, scratch));
     }
 
     /**
@@ -67,7 +67,6 @@ final class FactWriter {
     /** Forgets what was looked up, after a chunk was undone. */
     void forget() {
         jobs.forget();
-        linked.clear();
     }
 
     private void insert(DSLContext sql, FactTable table, List<Keyed> rows) {
@@ -162,6 +161,7 @@ final class FactWriter {
 
     private void writeLinks(DSLContext sql, Collection<Placed> facts) {
         List<Object[]> links = new ArrayList<>();
+        Set<String> linked = new HashSet<>();
         for (Placed fact : facts) {
             FactKind kind = fact.row().kind();
             String kit =

@@ -5,9 +5,9 @@ import static counterbench.db.generated.Tables.JOB_NAME;
 import static counterbench.db.generated.Tables.JOURNAL_HEAD;
 
 import counterbench.db.JobKey;
+import counterbench.db.Scratch;
 import counterbench.facts.FactKind;
 import java.util.EnumMap;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,8 +24,9 @@ final class JobNumbers {
     private static final int FIRST_LINE = 1;
 
     private final int siteNo;
-    private final Map<String, Integer> byJob = new HashMap<>();
-    private final Map<String, Integer> byCore = new HashMap<>();
+    private final Scratch scratch;
+    private final Map<String, Integer> byJob;
+    private final Map<String, Integer> byCore;
     private final Map<FactKind, NextLines> nextLine = new EnumMap<>(FactKind.class);
     private final int atOnce;
     private @Nullable Boolean newSite;
@@ -35,10 +36,14 @@ final class JobNumbers {
 
     /**
      * @param atOnce how many numbers for new jobs are reserved at once
+     * @param scratch where it remembers what it has looked up
      */
-    JobNumbers(int siteNo, int atOnce) {
+    JobNumbers(int siteNo, int atOnce, Scratch scratch) {
         this.siteNo = siteNo;
         this.atOnce = atOnce;
+        this.scratch = scratch;
+        this.byJob = scratch.map();
+        this.byCore = scratch.map();
     }
 
     /** The job's number; gives it one if its name is new. */
@@ -129,7 +134,7 @@ final class JobNumbers {
 
     /** The next free key of a job in a table. */
     long nextKey(DSLContext sql, FactTable table, int jobNo) {
-        NextLines lines = nextLine.computeIfAbsent(table.kind(), k -> new NextLines());
+        NextLines lines = nextLine.computeIfAbsent(table.kind(), k -> new NextLines(scratch.map()));
         int line =
                 jobNo >= firstNew
                         ? lines.ofNew(jobNo - firstNew)

@@ -5,6 +5,7 @@ import static counterbench.db.generated.Tables.ENTRY;
 import static counterbench.db.generated.Tables.JOURNAL_HEAD;
 
 import counterbench.db.ConnectionBroken;
+import counterbench.db.Scratch;
 import counterbench.db.Store;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
@@ -97,7 +98,9 @@ public final class JooqJournal {
             content.add(fact.line(), fact.booked(), row);
         }
         rows.stream().flatMap(row -> touching(sql, draft, row)).forEach(touched::add);
-        FactWriter.forAct(draft.site().no(), batch).write(sql, placed);
+        try (Scratch scratch = new Scratch()) {
+            FactWriter.forAct(draft.site().no(), batch, scratch).write(sql, placed);
+        }
         return post(sql, head, draft, batch, content, touched);
     }
 

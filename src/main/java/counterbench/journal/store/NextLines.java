@@ -1,7 +1,6 @@
 package counterbench.journal.store;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.function.IntSupplier;
 
@@ -12,8 +11,15 @@ import java.util.function.IntSupplier;
 final class NextLines {
     private static final int FEW = 64;
 
-    private final Map<Integer, Integer> ofHeld = new HashMap<>();
+    private final Map<Integer, Integer> ofHeld;
     private int[] takenOfNew = new int[FEW];
+
+    /**
+     * @param ofHeld an empty map, to remember the lines of jobs that were there before
+     */
+    NextLines(Map<Integer, Integer> ofHeld) {
+        this.ofHeld = ofHeld;
+    }
 
     /**
      * The next line of a job that was there before.

@@ -3,6 +3,7 @@ package counterbench.journal.store;
 import static counterbench.db.generated.Tables.ENTRY;
 import static counterbench.db.generated.Tables.FACT_REF;
 
+import counterbench.db.Scratch;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.journal.Booking;
@@ -45,12 +46,13 @@ public final class StagedBatch {
 
     /**
      * @param sealed the months that are closed when it begins
+     * @param scratch where it remembers the jobs that it brings
      */
-    public StagedBatch(Site site, long number, SealedMonths sealed) {
+    public StagedBatch(Site site, long number, SealedMonths sealed, Scratch scratch) {
         this.sealed = sealed;
         this.site = site;
         this.number = number;
-        this.writer = FactWriter.forImport(site.no(), number);
+        this.writer = FactWriter.forImport(site.no(), number, scratch);
     }
 
     /** The batch's number. */

@@ -3,14 +3,12 @@ package counterbench.month.sheet;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
 import counterbench.journal.Entry;
-import counterbench.judgement.Finding;
 import counterbench.shared.Site;
 import counterbench.sheets.report.Report;
 import java.time.Instant;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -22,7 +20,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param asOf the time of the export; later facts are not in the workbook
  * @param newest the newest entry of the site's journal; null where there is none
- * @param found what the review found at the site, in whatever month
+ * @param undated how many findings of the site count in no month yet
  */
 public record BookNotes(
         BookKind kind,
@@ -30,7 +28,7 @@ public record BookNotes(
         Instant asOf,
         @Nullable Entry newest,
         Packs packs,
-        Collection<Finding> found) {
+        long undated) {
     private static final DateTimeFormatter TIME =
             DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
     private static final DateTimeFormatter MONTH =
@@ -41,7 +39,6 @@ public record BookNotes(
         Objects.requireNonNull(period, "period");
         Objects.requireNonNull(asOf, "asOf");
         Objects.requireNonNull(packs, "packs");
-        found = List.copyOf(found);
     }
 
     /** What the workbook is about: {@code North garage, March 2026}. */
@@ -122,7 +119,6 @@ public record BookNotes(
     }
 
     private String findings() {
-        long undated = found.stream().filter(f -> f.month() == null).count();
         String none =
                 "a finding counts in the month of its job's completion, its kit's receipt, its"
                         + " claim's submission or its credit's payment";

@@ -5,7 +5,7 @@ import counterbench.claims.Claim;
 import counterbench.claims.Standing;
 import counterbench.job.Job;
 import counterbench.review.JobFile;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;

@@ -15,7 +15,7 @@ import counterbench.cores.Whereabouts;
 import counterbench.job.Job;
 import counterbench.review.JobCase;
 import counterbench.shared.Minutes;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.Collection;

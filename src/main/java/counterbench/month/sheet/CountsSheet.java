@@ -2,7 +2,7 @@ package counterbench.month.sheet;
 
 import counterbench.shared.Address;
 import counterbench.shared.Quantity;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Count;
 import counterbench.stock.CountDifference;
 import java.util.Collection;

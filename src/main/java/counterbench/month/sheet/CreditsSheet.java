@@ -4,7 +4,7 @@ import counterbench.claims.Credit;
 import counterbench.claims.CreditFacts;
 import counterbench.claims.Standing;
 import counterbench.review.JobFile;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

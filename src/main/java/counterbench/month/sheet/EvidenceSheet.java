@@ -16,7 +16,7 @@ import counterbench.procedure.Instrument;
 import counterbench.procedure.Mark;
 import counterbench.review.JobCase;
 import counterbench.shared.Minutes;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.List;

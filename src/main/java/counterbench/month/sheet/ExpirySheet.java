@@ -4,7 +4,7 @@ import counterbench.campaign.KitLine;
 import counterbench.campaign.KitTerms;
 import counterbench.review.Terms;
 import counterbench.shared.Quantity;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Account;
 import counterbench.stock.LedgerFacts;
 import counterbench.stock.Move;

@@ -5,10 +5,8 @@ import counterbench.judgement.Rule;
 import counterbench.judgement.Severity;
 import counterbench.review.FindingState;
 import counterbench.review.Settlement;
-import counterbench.review.Settlements;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.List;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -24,18 +22,14 @@ final class FindingsSheet {
     }
 
     /**
-     * Adds those that the workbook is about.
+     * Adds a finding of the month, if the workbook is about it.
      *
-     * @param counts whether one counts in the month
+     * @param settled how it was settled; null where it is open
      */
-    void add(Collection<Finding> findings, Settlements settlements, Predicate<Finding> counts) {
-        findings.stream()
-                .filter(counts)
-                .filter(wanted)
-                .forEach(finding -> add(finding, settlements.of(finding).orElse(null)));
-    }
-
-    private void add(Finding finding, @Nullable Settlement settled) {
+    void add(Finding finding, @Nullable Settlement settled) {
+        if (!wanted.test(finding)) {
+            return;
+        }
         FindingState state = settled == null ? FindingState.OPEN : FindingState.SETTLED;
         RowOf row =
                 new RowOf()

@@ -8,7 +8,7 @@ import counterbench.job.Job;
 import counterbench.judgement.Severity;
 import counterbench.review.JobCase;
 import counterbench.review.JobFile;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Issue;
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,7 +1,7 @@
 package counterbench.month.sheet;
 
 import counterbench.shared.Quantity;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Account;
 import counterbench.stock.Issue;
 import counterbench.stock.Kit;

@@ -1,6 +1,6 @@
 package counterbench.month.sheet;
 
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Account;
 import counterbench.stock.LedgerFacts;
 import counterbench.stock.Move;

@@ -5,14 +5,12 @@ import counterbench.cores.CoreHistory;
 import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
 import counterbench.judgement.SubjectKind;
-import counterbench.review.Settlements;
-import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** How many open findings there are about each job, core and claim. */
+/** How many open findings there are about each job, core and claim of a component. */
 final class OpenFindings {
     private final Map<SubjectKind, Map<String, Sums>> bySubject = new EnumMap<>(SubjectKind.class);
 
@@ -33,15 +31,16 @@ final class OpenFindings {
         }
     }
 
-    void add(Collection<Finding> found, Settlements settlements) {
-        for (Finding finding : found) {
-            if (settlements.of(finding).isEmpty()) {
-                bySubject
-                        .computeIfAbsent(finding.subject().kind(), k -> new HashMap<>())
-                        .computeIfAbsent(finding.subject().name(), n -> new Sums())
-                        .add(finding.rule().severity(), 1);
-            }
-        }
+    void add(Finding finding) {
+        bySubject
+                .computeIfAbsent(finding.subject().kind(), k -> new HashMap<>())
+                .computeIfAbsent(finding.subject().name(), n -> new Sums())
+                .add(finding.rule().severity(), 1);
+    }
+
+    /** Forgets all, before those of other jobs come. */
+    void clear() {
+        bySubject.clear();
     }
 
     /** About a job, its cores and its claims together. */

@@ -6,10 +6,11 @@ import counterbench.judgement.SubjectKind;
 import counterbench.month.MonthAccount;
 import counterbench.review.Component;
 import counterbench.review.HardwareOfJobs;
-import counterbench.review.Settlements;
+import counterbench.review.JudgedComponent;
+import counterbench.review.Settlement;
 import counterbench.review.Terms;
 import counterbench.sheets.report.ReportRows;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Account;
 import counterbench.stock.Count;
 import counterbench.stock.Ledger;
@@ -23,7 +24,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /** Gathers the rows of the monthly parts workbook. */
 public final class PartsBook implements Book {
@@ -76,9 +77,10 @@ public final class PartsBook implements Book {
     }
 
     @Override
-    public void add(Component component) {
+    public void add(JudgedComponent judged) {
+        Component component = judged.component();
         LedgerFacts facts = component.facts();
-        Ledger ledger = Ledger.of(facts);
+        Ledger ledger = judged.ledger();
         account.addComponent(ledger, hardware.completed(component, ledger), facts.ends());
         kits.add(facts, ledger);
         counts.add(facts.counts(), ledger.differences());
@@ -113,8 +115,10 @@ public final class PartsBook implements Book {
     }
 
     @Override
-    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
-        findings.add(found, settlements, counts);
+    public void add(Finding finding, @Nullable Settlement settled, boolean counts) {
+        if (counts) {
+            findings.add(finding, settled);
+        }
     }
 
     @Override
@@ -122,11 +126,11 @@ public final class PartsBook implements Book {
         return Map.of(
                 "Balance", ReportRows.of(tables.balance(account)),
                 "Consumption", ReportRows.of(tables.consumption(account)),
-                "Movements", movementRows,
-                "Kits", kitRows,
-                "Expiry", expiryRows,
-                "Counts", countRows,
-                "Findings", findingRows);
+                "Movements", movementRows::each,
+                "Kits", kitRows::each,
+                "Expiry", expiryRows::each,
+                "Counts", countRows::each,
+                "Findings", findingRows::each);
     }
 
     @Override

@@ -9,11 +9,12 @@ import counterbench.judgement.SubjectKind;
 import counterbench.review.Component;
 import counterbench.review.JobCase;
 import counterbench.review.JobFile;
-import counterbench.review.Settlements;
+import counterbench.review.JudgedComponent;
+import counterbench.review.Settlement;
 import counterbench.review.Terms;
 import counterbench.shared.Address;
 import counterbench.sheets.report.ReportRows;
-import counterbench.sheets.report.SpooledRows;
+import counterbench.spool.SpooledRows;
 import counterbench.stock.Count;
 import counterbench.stock.JobEnd;
 import counterbench.stock.LedgerFacts;
@@ -22,7 +23,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Gathers the rows of the monthly warranty workbook. */
@@ -65,9 +65,13 @@ public final class WarrantyBook implements Book {
     }
 
     @Override
-    public void add(Collection<Finding> found, Settlements settlements, Predicate<Finding> counts) {
-        open.add(found, settlements);
-        findings.add(found, settlements, counts);
+    public void add(Finding finding, @Nullable Settlement settled, boolean counts) {
+        if (settled == null) {
+            open.add(finding);
+        }
+        if (counts) {
+            findings.add(finding, settled);
+        }
     }
 
     @Override
@@ -76,8 +80,10 @@ public final class WarrantyBook implements Book {
     }
 
     @Override
-    public void add(Component component) {
+    public void add(JudgedComponent judged) {
+        Component component = judged.component();
         component.jobs().forEach(file -> add(file, completion(file, component)));
+        open.clear();
     }
 
     private static @Nullable Address completion(JobFile file, Component component) {
@@ -122,12 +128,12 @@ public final class WarrantyBook implements Book {
     @Override
     public Map<String, ReportRows> rows() {
         return Map.of(
-                "Claims", claimRows,
-                "Jobs", jobRows,
-                "Evidence", evidenceRows,
-                "Cores", coreRows,
-                "Credits", creditRows,
-                "Findings", findingRows);
+                "Claims", claimRows::each,
+                "Jobs", jobRows::each,
+                "Evidence", evidenceRows::each,
+                "Cores", coreRows::each,
+                "Credits", creditRows::each,
+                "Findings", findingRows::each);
     }
 
     @Override

@@ -24,10 +24,9 @@ import counterbench.sheets.report.ReportLayout;
 import counterbench.sheets.report.WorkbookSink;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Writes a monthly workbook, all of it as known at the newest entry of the site's journal when it
@@ -82,17 +81,10 @@ public final class ExportMonth {
     private void write(Request request, Optional<Entry> newest, Progress progress) {
         Site site = request.period().site();
         long known = newest.map(Entry::number).orElse(0L);
-        List<Finding> found =
-                new ReviewSite(store)
-                        .run(site, request.now(), known, steps(progress, "judging jobs", site));
-        Settlements settled = new FindingBook(store).settled(site, request.now(), known);
         try (SiteScan scan = new SiteScan(store, site, request.now(), known);
                 Book book = book(request, scan.terms(), known)) {
-            book.add(
-                    found,
-                    settled,
-                    new MonthFindings(store, site, known).countsIn(request.period().month()));
-            gather(scan, book, steps(progress, "gathering rows", site));
+            JobSteps steps = new JobSteps(progress, "gathering rows of " + site.site());
+            long undated = gather(request, known, scan, book, steps);
             opening(request.period(), book);
             BookNotes notes =
                     new BookNotes(
@@ -101,9 +93,33 @@ public final class ExportMonth {
                             request.now(),
                             newest.orElse(null),
                             scan.terms().packs(),
-                            found);
+                            undated);
             sink.write(report(request, book, notes), request.file());
         }
+    }
+
+    /** Goes through the site once; gives how many findings count in no month. */
+    private long gather(Request request, long known, SiteScan scan, Book book, JobSteps steps) {
+        Site site = scan.site();
+        Settlements settled = new FindingBook(store).settled(site, request.now(), known);
+        Predicate<Finding> counts =
+                new MonthFindings(store, site, known).countsIn(request.period().month());
+        long[] undated = {0};
+        scan.eachCreditOfNoClaim(book::addOfNoClaim);
+        new ReviewSite(store)
+                .run(
+                        scan,
+                        steps,
+                        finding -> {
+                            undated[0] += finding.month() == null ? 1 : 0;
+                            book.add(
+                                    finding,
+                                    settled.of(finding).orElse(null),
+                                    counts.test(finding));
+                        },
+                        book::add);
+        book.end(scan.storeOnly(), scan.looseCounts());
+        return undated[0];
     }
 
     private void opening(SiteMonth period, Book book) {
@@ -116,10 +132,6 @@ public final class ExportMonth {
                     parts.account(),
                     parts::addTakenBack);
         }
-    }
-
-    private static JobSteps steps(Progress progress, String what, Site site) {
-        return new JobSteps(progress, what + " of " + site.site());
     }
 
     private Book book(Request request, Terms terms, long known) {
@@ -136,17 +148,6 @@ public final class ExportMonth {
                 terms.packs(),
                 store.read(sql -> PartList.names(sql, request.period().site(), known)),
                 terms.partUnits());
-    }
-
-    private static void gather(SiteScan scan, Book book, JobSteps steps) {
-        scan.eachCreditOfNoClaim(book::addOfNoClaim);
-        scan.all(
-                Function.identity(),
-                component -> {
-                    book.add(component);
-                    steps.add(component.jobs().size());
-                });
-        book.end(scan.storeOnly(), scan.looseCounts());
     }
 
     private static Report report(Request request, Book book, BookNotes notes) {

@@ -17,6 +17,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
 
@@ -49,26 +50,30 @@ public final class MonthFindings {
         return sealed;
     }
 
-    /** The findings of a month: of a sealed one as at its seal, of another one as of now. */
-    public List<StatedFinding> of(YearMonth month, Instant now, LongConsumer progress) {
-        return sealed.of(month)
-                .map(seal -> asOf(month, seal.at(), seal.entry(), progress))
-                .orElseGet(() -> counting(month, new FindingBook(store).now(site, now, progress)));
+    /** Gives the findings of a month: of a sealed one as at its seal, of another one as of now. */
+    public void each(
+            YearMonth month, Instant now, LongConsumer progress, Consumer<StatedFinding> taker) {
+        Consumer<StatedFinding> counting = counting(month, taker);
+        FindingBook book = new FindingBook(store);
+        sealed.of(month)
+                .ifPresentOrElse(
+                        seal -> book.eachAsOf(site, seal.at(), seal.entry(), progress, counting),
+                        () -> book.eachNow(site, now, progress, counting));
+    }
+
+    private Consumer<StatedFinding> counting(YearMonth month, Consumer<StatedFinding> taker) {
+        Predicate<Finding> counts = countsIn(month);
+        return stated -> {
+            if (counts.test(stated.finding())) {
+                taker.accept(stated);
+            }
+        };
     }
 
     /** The findings of a month with all that is known; keeps nothing, and so waits for nobody. */
     List<StatedFinding> ofOpen(YearMonth month, Instant at) {
-        return asOf(month, at, ReviewSite.NEWEST, jobs -> {});
-    }
-
-    private List<StatedFinding> asOf(
-            YearMonth month, Instant at, long known, LongConsumer progress) {
-        return counting(month, new FindingBook(store).asOf(site, at, known, progress));
-    }
-
-    private List<StatedFinding> counting(YearMonth month, List<StatedFinding> all) {
-        Predicate<Finding> counts = countsIn(month);
-        return all.stream().filter(stated -> counts.test(stated.finding())).toList();
+        return new FindingBook(store)
+                .asOf(site, at, ReviewSite.NEWEST, countsIn(month), jobs -> {});
     }
 
     /** Says which findings count in a month. */
@@ -93,12 +98,17 @@ public final class MonthFindings {
         Settlements then = book.settled(site, seal.at(), seal.entry());
         Settlements now = book.settled(site, Instant.MAX, newest);
         Set<Known> known = new HashSet<>();
-        for (Finding finding :
-                new ReviewSite(store).run(site, seal.at(), seal.entry(), jobs -> {})) {
-            if (then.of(finding).isEmpty() || now.of(finding).isPresent()) {
-                known.add(Known.of(finding));
-            }
-        }
+        new ReviewSite(store)
+                .run(
+                        site,
+                        seal.at(),
+                        seal.entry(),
+                        jobs -> {},
+                        finding -> {
+                            if (then.of(finding).isEmpty() || now.of(finding).isPresent()) {
+                                known.add(Known.of(finding));
+                            }
+                        });
         return known;
     }
 

@@ -5,7 +5,6 @@ import static counterbench.db.generated.Tables.CORE_TAG;
 
 import counterbench.cores.ShipmentFacts;
 import counterbench.db.Store;
-import counterbench.judgement.Finding;
 import counterbench.judgement.Findings;
 import counterbench.review.Component;
 import counterbench.review.JobFile;
@@ -23,6 +22,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -35,29 +35,40 @@ final class Judging {
     private final Site site;
     private final Instant asOf;
     private final LongConsumer progress;
-    private Outcome outcome = new Outcome();
+    private final Outcome outcome;
+    private final Consumer<JudgedComponent> after;
     private final List<Move> storeMoves = new ArrayList<>();
     private final Set<String> doubtful = new TreeSet<>();
     private long judgedJobs;
 
-    Judging(Store store, Site site, Instant asOf, LongConsumer progress) {
+    /**
+     * @param outcome takes what is found
+     * @param progress is told how many jobs have been judged
+     */
+    Judging(Store store, Site site, Instant asOf, Outcome outcome, LongConsumer progress) {
+        this(store, site, asOf, outcome, judged -> {}, progress);
+    }
+
+    /**
+     * @param after is given each component once its findings were taken
+     */
+    Judging(
+            Store store,
+            Site site,
+            Instant asOf,
+            Outcome outcome,
+            Consumer<JudgedComponent> after,
+            LongConsumer progress) {
         this.store = store;
         this.site = site;
         this.asOf = asOf;
+        this.outcome = outcome;
+        this.after = after;
         this.progress = progress;
-    }
-
-    Outcome outcome() {
-        return outcome;
     }
 
     long judgedJobs() {
         return judgedJobs;
-    }
-
-    /** Every finding, in the order of finding. */
-    List<Finding> findings() {
-        return outcome.findings().stream().map(Outcome.Placed::finding).toList();
     }
 
     /** Judges everything as of the moment and as known now. */
@@ -82,7 +93,6 @@ final class Judging {
     }
 
     private void begin() {
-        outcome = new Outcome();
         storeMoves.clear();
         doubtful.clear();
         judgedJobs = 0;
@@ -95,8 +105,14 @@ final class Judging {
         Component component = judged.component();
         if (component.jobs().isEmpty()) {
             takeLooseKit(judged);
-            return;
+        } else {
+            takeJobs(judged);
         }
+        after.accept(judged);
+    }
+
+    private void takeJobs(JudgedComponent judged) {
+        Component component = judged.component();
         int first = component.jobs().get(0).no();
         for (JobFile file : component.jobs()) {
             outcome.replaceJob(file.no());

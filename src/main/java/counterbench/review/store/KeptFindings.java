@@ -15,12 +15,9 @@ import counterbench.shared.Site;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.stream.Stream;
+import java.util.function.Consumer;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -29,30 +26,42 @@ import org.jspecify.annotations.Nullable;
 
 /** Findings and moments as they are kept. */
 final class KeptFindings {
+    private static final int PAGE = 1_000;
+
     private KeptFindings() {}
 
-    /** Every kept finding of a site. */
-    static List<Finding> all(DSLContext sql, Site site) {
-        return read(sql, site, DSL.noCondition());
+    /** Every kept finding of a site, a page at a time; read it in one snapshot. */
+    static void each(DSLContext sql, Site site, Consumer<Finding> taker) {
+        each(sql, site, DSL.noCondition(), taker);
     }
 
-    /** The kept findings of a site that weigh so much. */
-    static List<Finding> of(DSLContext sql, Site site, Severity severity) {
+    /** The kept findings of a site that weigh so much, likewise. */
+    static void each(DSLContext sql, Site site, Severity severity, Consumer<Finding> taker) {
         List<String> rules =
                 Arrays.stream(Rule.values())
                         .filter(rule -> rule.severity() == severity)
                         .map(Rule::word)
                         .toList();
-        return read(sql, site, KEPT_FINDING.RULE.in(rules));
+        each(sql, site, KEPT_FINDING.RULE.in(rules), taker);
     }
 
-    private static List<Finding> read(DSLContext sql, Site site, Condition which) {
-        List<Finding> findings = new ArrayList<>();
-        sql.selectFrom(KEPT_FINDING)
-                .where(ofSite(KEPT_FINDING.K, site.no()).and(which))
-                .orderBy(KEPT_FINDING.K)
-                .forEach(r -> findings.add(finding(site, r)));
-        return findings;
+    private static void each(DSLContext sql, Site site, Condition which, Consumer<Finding> taker) {
+        long from = JobKey.firstOf(site.no());
+        while (true) {
+            List<KeptFindingRecord> page =
+                    sql.selectFrom(KEPT_FINDING)
+                            .where(
+                                    KEPT_FINDING.K.between(from, JobKey.lastOf(site.no()))
+                                            .and(which))
+                            .orderBy(KEPT_FINDING.K)
+                            .limit(PAGE)
+                            .fetch();
+            page.forEach(r -> taker.accept(finding(site, r)));
+            if (page.size() < PAGE) {
+                return;
+            }
+            from = page.get(PAGE - 1).getK() + 1;
+        }
     }
 
     /** So many kept findings of a site at most, those of the newest jobs. */
@@ -87,15 +96,19 @@ final class KeptFindings {
         return number == null ? null : YearMonth.of(number / 100, number % 100);
     }
 
-    /** Puts an outcome in the place of what was kept before. */
-    static void replace(DSLContext sql, Site site, Outcome outcome) {
+    /** Puts an outcome that fits memory in the place of what was kept before. */
+    static void replace(DSLContext sql, Site site, OutcomeToKeep outcome) {
         delete(sql, site.no(), outcome);
         int lastLine = outcome.isOfAll() ? 0 : lastSectionLine(sql, site.no());
-        sql.batchInsert(records(site.no(), outcome, lastLine).toList()).execute();
-        sql.batchInsert(moments(site.no(), outcome).toList()).execute();
+        List<KeptFindingRecord> findings = new ArrayList<>();
+        eachRecord(site.no(), outcome, lastLine, findings::add);
+        sql.batchInsert(findings).execute();
+        List<VerdictRecord> moments = new ArrayList<>();
+        eachMoment(site.no(), outcome, moments::add);
+        sql.batchInsert(moments).execute();
     }
 
-    private static void delete(DSLContext sql, int siteNo, Outcome outcome) {
+    private static void delete(DSLContext sql, int siteNo, OutcomeToKeep outcome) {
         if (outcome.isOfAll()) {
             sql.deleteFrom(KEPT_FINDING).where(ofSite(KEPT_FINDING.K, siteNo)).execute();
             sql.deleteFrom(VERDICT).where(ofSite(VERDICT.K, siteNo)).execute();
@@ -129,33 +142,35 @@ final class KeptFindings {
     }
 
     /** The rows of an outcome that takes the place of everything, in the order of their keys. */
-    static Stream<KeptFindingRecord> records(int siteNo, Outcome outcome) {
-        return records(siteNo, outcome, 0);
+    static void eachRecord(int siteNo, OutcomeToKeep outcome, Consumer<KeptFindingRecord> taker) {
+        eachRecord(siteNo, outcome, 0, taker);
     }
 
-    private static Stream<KeptFindingRecord> records(int siteNo, Outcome outcome, int lastLine) {
-        Map<Integer, Integer> lines = new HashMap<>();
-        lines.put(0, lastLine);
-        return outcome.findings().stream()
-                .sorted(Comparator.comparingInt(Outcome.Placed::jobNo))
-                .map(
-                        one -> {
-                            int line = lines.merge(one.jobNo(), 1, Integer::sum);
-                            return record(JobKey.of(siteNo, one.jobNo(), line), one);
-                        });
+    /**
+     * @param lastLine the last line that what belongs to no job has already
+     */
+    private static void eachRecord(
+            int siteNo, OutcomeToKeep outcome, int lastLine, Consumer<KeptFindingRecord> taker) {
+        long[] last = {JobKey.of(siteNo, 0, lastLine)};
+        outcome.eachFinding(
+                (jobNo, section, finding) -> {
+                    int line = JobKey.jobNo(last[0]) == jobNo ? JobKey.line(last[0]) + 1 : 1;
+                    last[0] = JobKey.of(siteNo, jobNo, line);
+                    taker.accept(record(last[0], section, finding));
+                });
     }
 
     /** The rows of the moments at which something changes by itself, in the order of their keys. */
-    static Stream<VerdictRecord> moments(int siteNo, Outcome outcome) {
-        return outcome.moments().entrySet().stream()
-                .map(m -> new VerdictRecord(JobKey.first(siteNo, m.getKey()), m.getValue()));
+    static void eachMoment(int siteNo, OutcomeToKeep outcome, Consumer<VerdictRecord> taker) {
+        outcome.eachMoment(
+                (jobNo, moment) ->
+                        taker.accept(new VerdictRecord(JobKey.first(siteNo, jobNo), moment)));
     }
 
-    private static KeptFindingRecord record(long key, Outcome.Placed placed) {
-        Finding f = placed.finding();
+    private static KeptFindingRecord record(long key, String section, Finding f) {
         KeptFindingRecord record = new KeptFindingRecord();
         record.setK(key);
-        record.setSection(placed.section());
+        record.setSection(section);
         record.setRule(f.rule().word());
         record.setCampaign(f.campaign());
         record.setSubjectKind(f.subject().kind().word());

@@ -7,10 +7,9 @@ import counterbench.judgement.Finding;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.time.Instant;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import org.jooq.DSLContext;
 
@@ -45,24 +44,16 @@ public final class KeptReview {
     }
 
     /**
-     * What came of it.
-     *
-     * @param judgedAgain how many jobs were judged this time
-     */
-    public record Result(List<Finding> findings, long judgedAgain) {}
-
-    /**
-     * Every finding as of now.
+     * Gives every finding as of now, in the order of jobs.
      *
      * @param progress is told how many jobs have been judged
+     * @return how many jobs were judged this time
      */
-    public Result run(Site site, Instant now, LongConsumer progress) {
+    public long run(Site site, Instant now, LongConsumer progress, Consumer<Finding> findings) {
         for (int tries = 0; tries < TRIES; tries++) {
             Optional<Long> judged = refresh(site, now, progress);
-            Optional<List<Finding>> findings =
-                    judged.flatMap(n -> kept(site, sql -> KeptFindings.all(sql, site)));
-            if (findings.isPresent()) {
-                return new Result(findings.get(), judged.orElseThrow());
+            if (judged.isPresent() && isRead(site, sql -> KeptFindings.each(sql, site, findings))) {
+                return judged.get();
             }
         }
         throw new Refused(
@@ -82,13 +73,15 @@ public final class KeptReview {
         return !isMuch && refresh(site, now, n -> {}, pending).isPresent();
     }
 
-    /** Reads from what is kept; empty if it is not whole, or another shell changed it meanwhile. */
-    <T> Optional<T> kept(Site site, Function<DSLContext, T> reading) {
-        return store.read(
+    /** Reads from what is kept, as it is at one moment; false if it is not whole then. */
+    boolean isRead(Site site, Consumer<DSLContext> reading) {
+        return store.readSnapshot(
                 sql -> {
-                    ReviewHead head = ReviewHead.read(sql, site.no(), VERSION);
-                    T read = reading.apply(sql);
-                    return head.stands(sql) ? Optional.of(read) : Optional.empty();
+                    boolean whole = !ReviewHead.read(sql, site.no(), VERSION).isNew();
+                    if (whole) {
+                        reading.accept(sql);
+                    }
+                    return whole;
                 });
     }
 
@@ -106,15 +99,16 @@ public final class KeptReview {
         if (pending.isNothing()) {
             return Optional.of(0L);
         }
-        Judging judging = new Judging(store, site, now, progress);
-        if (pending.all() || isMuch(site, pending.dirty())) {
-            judging.all();
-        } else if (!judging.some(pending.dirty(), pending.touched())) {
-            judging.all();
+        try (OutcomeToKeep outcome = new OutcomeToKeep()) {
+            Judging judging = new Judging(store, site, now, outcome, progress);
+            boolean all = pending.all() || isMuch(site, pending.dirty());
+            if (all || !judging.some(pending.dirty(), pending.touched())) {
+                judging.all();
+            }
+            return isKept(site, pending, outcome)
+                    ? Optional.of(judging.judgedJobs())
+                    : Optional.empty();
         }
-        return isKept(site, pending, judging.outcome())
-                ? Optional.of(judging.judgedJobs())
-                : Optional.empty();
     }
 
     /** What is to be judged again. */
@@ -144,9 +138,9 @@ public final class KeptReview {
         return store.read(sql -> sql.fetchCount(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no())));
     }
 
-    private boolean isKept(Site site, Pending pending, Outcome outcome) {
+    private boolean isKept(Site site, Pending pending, OutcomeToKeep outcome) {
         ReviewHead head = pending.head();
-        if (outcome.isOfAll() && outcome.findings().size() > piece) {
+        if (outcome.isOfAll() && outcome.count() > piece) {
             return WholeKeeping.keep(store, site, head, pending.touched(), outcome, piece);
         }
         return store.write(

@@ -3,13 +3,10 @@ package counterbench.review.store;
 import counterbench.db.Store;
 import counterbench.journal.Entry;
 import counterbench.journal.store.EntryReader;
-import counterbench.judgement.Finding;
 import counterbench.judgement.Severity;
-import counterbench.review.FindingState;
+import counterbench.review.Settlements;
 import counterbench.shared.Site;
 import java.time.Instant;
-import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.jooq.DSLContext;
 import org.jspecify.annotations.Nullable;
@@ -41,12 +38,21 @@ public final class OpenStops {
         Standing standing = store.read(sql -> standing(sql, site));
         Counted known = last;
         if (known == null || !known.standing().equals(standing)) {
-            Optional<List<Finding>> stops =
-                    review.kept(site, sql -> KeptFindings.of(sql, site, Severity.STOP));
-            if (stops.isEmpty()) {
+            int[] open = {0};
+            Settlements settled = new FindingBook(store).settled(site, now, ReviewSite.NEWEST);
+            boolean isRead =
+                    review.isRead(
+                            site,
+                            sql ->
+                                    KeptFindings.each(
+                                            sql,
+                                            site,
+                                            Severity.STOP,
+                                            stop -> open[0] += settled.of(stop).isEmpty() ? 1 : 0));
+            if (!isRead) {
                 return OptionalInt.empty();
             }
-            known = new Counted(standing, open(site, now, stops.get()));
+            known = new Counted(standing, open[0]);
             last = known;
         }
         return OptionalInt.of(known.open());
@@ -55,13 +61,5 @@ public final class OpenStops {
     private static Standing standing(DSLContext sql, Site site) {
         long newest = EntryReader.newest(sql, site.no(), 1).stream().mapToLong(Entry::number).sum();
         return new Standing(site, KeptReview.stamp(sql, site), newest);
-    }
-
-    private int open(Site site, Instant now, List<Finding> stops) {
-        return Math.toIntExact(
-                new FindingBook(store)
-                        .settled(site, now, ReviewSite.NEWEST).state(stops).stream()
-                                .filter(stated -> stated.state() == FindingState.OPEN)
-                                .count());
     }
 }

@@ -59,11 +59,6 @@ record ReviewHead(int siteNo, long stamp, String version, boolean isNew) {
                 != null;
     }
 
-    /** Whether what is kept is whole, and still that of this stamp. */
-    boolean stands(DSLContext sql) {
-        return !isNew && equals(read(sql, siteNo, version));
-    }
-
     private boolean take(DSLContext sql, String mark) {
         return stamp == NONE ? insert(sql, mark) : update(sql, mark);
     }

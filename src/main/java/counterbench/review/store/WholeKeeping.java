@@ -5,9 +5,10 @@ import static counterbench.db.generated.Tables.VERDICT;
 
 import counterbench.db.JobKey;
 import counterbench.db.Store;
+import counterbench.db.generated.tables.records.KeptFindingRecord;
+import counterbench.db.generated.tables.records.VerdictRecord;
 import counterbench.shared.Site;
 import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import org.jooq.DSLContext;
 import org.jooq.TableField;
@@ -43,17 +44,30 @@ final class WholeKeeping {
             Site site,
             ReviewHead head,
             TouchedThings touched,
-            Outcome outcome,
+            OutcomeToKeep outcome,
             int piece) {
         return store.writeUnsynced(head::begin)
                 .map(held -> new WholeKeeping(store, site, held, piece).keep(outcome, touched))
                 .orElse(false);
     }
 
-    private boolean keep(Outcome outcome, TouchedThings touched) {
-        return rows(KEPT_FINDING.K, KeptFindings.records(site.no(), outcome).iterator())
-                && rows(VERDICT.K, KeptFindings.moments(site.no(), outcome).iterator())
-                && store.write(sql -> end(sql, touched));
+    private boolean keep(OutcomeToKeep outcome, TouchedThings touched) {
+        try {
+            Pieces<KeptFindingRecord> findings = new Pieces<>(KEPT_FINDING.K);
+            KeptFindings.eachRecord(site.no(), outcome, findings::add);
+            findings.end();
+            Pieces<VerdictRecord> moments = new Pieces<>(VERDICT.K);
+            KeptFindings.eachMoment(site.no(), outcome, moments::add);
+            moments.end();
+            return store.write(sql -> end(sql, touched));
+        } catch (Lost e) {
+            return false;
+        }
+    }
+
+    /** Another shell keeps something meanwhile. */
+    private static final class Lost extends RuntimeException {
+        private static final long serialVersionUID = 1;
     }
 
     private boolean end(DSLContext sql, TouchedThings touched) {
@@ -64,38 +78,47 @@ final class WholeKeeping {
         return true;
     }
 
-    /** Writes rows in the order of their keys, each piece over what lay between its keys before. */
-    private <R extends TableRecord<R>> boolean rows(TableField<R, Long> key, Iterator<R> rows) {
-        long from = JobKey.firstOf(site.no());
-        while (rows.hasNext()) {
-            List<R> some = next(rows);
-            long to = some.get(some.size() - 1).get(key);
-            if (!replaced(key, from, to, some)) {
-                return false;
+    /**
+     * Rows in the order of their keys, each piece written over what lay between its keys before.
+     */
+    private final class Pieces<R extends TableRecord<R>> {
+        private final TableField<R, Long> key;
+        private final List<R> rows = new ArrayList<>();
+        private long from = JobKey.firstOf(site.no());
+
+        Pieces(TableField<R, Long> key) {
+            this.key = key;
+        }
+
+        void add(R row) {
+            rows.add(row);
+            if (rows.size() == piece) {
+                writeTo(row.get(key));
             }
+        }
+
+        void end() {
+            writeTo(JobKey.lastOf(site.no()));
+        }
+
+        private void writeTo(long to) {
+            boolean written =
+                    store.writeUnsynced(
+                            sql -> {
+                                if (!held.isHeld(sql)) {
+                                    return false;
+                                }
+                                sql.deleteFrom(key.getTable())
+                                        .where(key.between(from, to))
+                                        .execute();
+                                sql.batchInsert(rows).execute();
+                                return true;
+                            });
+            if (!written) {
+                throw new Lost();
+            }
+            rows.clear();
             from = to + 1;
         }
-        return replaced(key, from, JobKey.lastOf(site.no()), List.of());
-    }
-
-    private <R> List<R> next(Iterator<R> rows) {
-        List<R> some = new ArrayList<>();
-        while (some.size() < piece && rows.hasNext()) {
-            some.add(rows.next());
-        }
-        return some;
-    }
-
-    private <R extends TableRecord<R>> boolean replaced(
-            TableField<R, Long> key, long from, long to, List<R> rows) {
-        return store.writeUnsynced(
-                sql -> {
-                    if (!held.isHeld(sql)) {
-                        return false;
-                    }
-                    sql.deleteFrom(key.getTable()).where(key.between(from, to)).execute();
-                    sql.batchInsert(rows).execute();
-                    return true;
-                });
     }
 }

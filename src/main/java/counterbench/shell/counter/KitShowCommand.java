@@ -155,10 +155,13 @@ public final class KitShowCommand extends BaseCommand {
         Set<String> names = Set.of(serial, Account.kit(serial).toString());
         List<StatedFinding> found =
                 new FindingBook(store.get())
-                        .now(site, in.now(), ReadJobs.shown(in, site)).stream()
-                                .filter(f -> names.contains(f.finding().subject().name()))
-                                .filter(f -> OF_KITS.contains(f.finding().subject().kind()))
-                                .toList();
+                        .now(
+                                site,
+                                in.now(),
+                                f ->
+                                        names.contains(f.subject().name())
+                                                && OF_KITS.contains(f.subject().kind()),
+                                ReadJobs.shown(in, site));
         if (!found.isEmpty()) {
             in.print("");
         }

@@ -45,9 +45,12 @@ final class DemoTour {
         for (Site yard : yards) {
             in.progress().begin("judging jobs of " + yard.site(), 0);
             findings.addAll(
-                    new FindingBook(store).asOf(yard, MOMENT, ReviewSite.NEWEST, jobs -> {}));
+                    new FindingBook(store)
+                            .asOf(yard, MOMENT, ReviewSite.NEWEST, finding -> true, jobs -> {}));
         }
-        heading("review as of " + AS_OF + ": " + FindingSummary.of(findings));
+        FindingSummary summary = new FindingSummary();
+        findings.forEach(summary::add);
+        heading("review as of " + AS_OF + ": " + summary.line());
         try (Rows rows =
                 in.rows(
                         Column.text("open_stops"),

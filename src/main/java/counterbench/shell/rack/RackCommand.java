@@ -147,8 +147,8 @@ public final class RackCommand extends BaseCommand {
         FindingBook book = new FindingBook(store.get());
         LongConsumer progress = ReadJobs.shown(in, site);
         return in.has(AS_OF)
-                ? book.asOf(site, asOf, ReviewSite.NEWEST, progress)
-                : book.now(site, asOf, progress);
+                ? book.asOf(site, asOf, ReviewSite.NEWEST, ReadRack::isOfCores, progress)
+                : book.now(site, asOf, ReadRack::isOfCores, progress);
     }
 
     private static boolean wantsDone(Invocation in) {

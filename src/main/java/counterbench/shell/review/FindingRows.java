@@ -4,18 +4,18 @@ import counterbench.judgement.Finding;
 import counterbench.judgement.Subject;
 import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
+import counterbench.review.store.SortedFindings;
 import counterbench.shell.Invocation;
 import counterbench.shell.Options;
 import counterbench.shell.print.Column;
 import counterbench.shell.print.Format;
 import counterbench.shell.print.Rows;
-import java.util.List;
 
 /** Writes findings: short for people, whole for programs. */
 final class FindingRows {
     private FindingRows() {}
 
-    static void write(Invocation in, List<StatedFinding> findings) {
+    static void write(Invocation in, SortedFindings findings) {
         if (in.find(Options.FORMAT).orElse(Format.TABLE) == Format.TABLE) {
             forPeople(in, findings);
         } else {
@@ -23,7 +23,7 @@ final class FindingRows {
         }
     }
 
-    private static void forPeople(Invocation in, List<StatedFinding> findings) {
+    private static void forPeople(Invocation in, SortedFindings findings) {
         try (Rows rows =
                 in.rows(
                         Column.text("finding"),
@@ -31,16 +31,18 @@ final class FindingRows {
                         Column.text("rule"),
                         Column.text("subject"),
                         Column.text("message"))) {
-            for (StatedFinding stated : findings) {
-                Finding finding = stated.finding();
-                rows.add(
-                        stated.id(),
-                        severity(stated),
-                        finding.rule().word(),
-                        subject(finding.subject()),
-                        finding.message());
-            }
+            findings.each(stated -> addForPeople(rows, stated));
         }
+    }
+
+    private static void addForPeople(Rows rows, StatedFinding stated) {
+        Finding finding = stated.finding();
+        rows.add(
+                stated.id(),
+                severity(stated),
+                finding.rule().word(),
+                subject(finding.subject()),
+                finding.message());
     }
 
     private static String severity(StatedFinding stated) {
@@ -55,7 +57,7 @@ final class FindingRows {
         return subject.kind().word() + " " + subject.name() + part + step;
     }
 
-    private static void forPrograms(Invocation in, List<StatedFinding> findings) {
+    private static void forPrograms(Invocation in, SortedFindings findings) {
         try (Rows rows =
                 in.rows(
                         Column.text("rule"),
@@ -70,7 +72,7 @@ final class FindingRows {
                         Column.text("message"),
                         Column.text("evidence"),
                         Column.text("state"))) {
-            findings.forEach(stated -> add(rows, stated));
+            findings.each(stated -> add(rows, stated));
         }
     }
 

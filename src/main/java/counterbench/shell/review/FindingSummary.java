@@ -4,28 +4,43 @@ import counterbench.judgement.Severity;
 import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 
 /** Findings counted in one line. */
 public final class FindingSummary {
-    private FindingSummary() {}
+    private final Map<Severity, Integer> open = new EnumMap<>(Severity.class);
+    private int all;
+    private int settled;
+    private boolean mustBeSettled;
+
+    /** Counts one. */
+    public void add(StatedFinding stated) {
+        all++;
+        if (stated.state() == FindingState.SETTLED) {
+            settled++;
+        } else {
+            open.merge(stated.finding().rule().severity(), 1, Integer::sum);
+        }
+        mustBeSettled |= stated.mustBeSettled();
+    }
+
+    /** Whether one of them is open and of severity stop or fix. */
+    boolean hasWhatMustBeSettled() {
+        return mustBeSettled;
+    }
 
     /** How many there are, the open ones by severity. */
-    public static String of(List<StatedFinding> findings) {
-        if (findings.isEmpty()) {
+    public String line() {
+        if (all == 0) {
             return "no findings";
         }
         List<String> counts = new ArrayList<>();
         for (Severity severity : Severity.values()) {
-            long open =
-                    findings.stream()
-                            .filter(f -> f.finding().rule().severity() == severity)
-                            .filter(f -> f.state() == FindingState.OPEN)
-                            .count();
-            counts.add(open + " " + severity.word());
+            counts.add(open.getOrDefault(severity, 0) + " " + severity.word());
         }
-        long settled = findings.stream().filter(f -> f.state() == FindingState.SETTLED).count();
-        return (findings.size() == 1 ? "1 finding" : findings.size() + " findings")
+        return (all == 1 ? "1 finding" : all + " findings")
                 + ", open: "
                 + String.join(", ", counts)
                 + (settled == 0 ? "" : "; settled: " + settled);

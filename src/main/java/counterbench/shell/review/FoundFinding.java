@@ -11,6 +11,7 @@ import counterbench.shell.Argument;
 import counterbench.shell.Invocation;
 import counterbench.shell.Readings;
 import counterbench.shell.Unreadable;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,8 +40,13 @@ record FoundFinding(Site site, StatedFinding stated) {
         FindingBook book = new FindingBook(store);
         for (Site site : sites) {
             Optional<StatedFinding> stated =
-                    book.now(site, in.now(), ReviewCommand.judged(in, "judging jobs")).stream()
-                            .filter(f -> f.id().equals(wanted))
+                    book
+                            .now(
+                                    site,
+                                    in.now(),
+                                    finding -> FindingId.of(finding).equals(wanted),
+                                    ReviewCommand.judged(in, "judging jobs"))
+                            .stream()
                             .findFirst();
             if (stated.isPresent()) {
                 return stated.map(f -> new FoundFinding(site, f));
@@ -52,11 +58,10 @@ record FoundFinding(Site site, StatedFinding stated) {
     /** The refusal of one that does not hold now. */
     static Refused unknown(Invocation in, Store store, List<Site> sites) {
         FindingBook book = new FindingBook(store);
-        List<String> known =
-                sites.stream()
-                        .flatMap(site -> book.now(site, in.now(), jobs -> {}).stream())
-                        .map(stated -> stated.id().toString())
-                        .toList();
+        List<String> known = new ArrayList<>();
+        for (Site site : sites) {
+            book.eachNow(site, in.now(), jobs -> {}, stated -> known.add(stated.id().toString()));
+        }
         return new Refused(
                 "finding \"" + in.get(ID) + "\"",
                 "there is no such finding now",

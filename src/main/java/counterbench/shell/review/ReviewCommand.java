@@ -9,6 +9,7 @@ import counterbench.review.FindingState;
 import counterbench.review.StatedFinding;
 import counterbench.review.store.FindingBook;
 import counterbench.review.store.JobSubjects;
+import counterbench.review.store.SortedFindings;
 import counterbench.shared.Progress;
 import counterbench.shared.Refused;
 import counterbench.shared.Site;
@@ -27,11 +28,11 @@ import counterbench.shell.acts.LiveNames;
 import counterbench.shell.campaign.KnownCampaign;
 import java.time.Instant;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Supplier;
 
@@ -90,27 +91,37 @@ public final class ReviewCommand extends BaseCommand {
             throw in.wrong("--known needs --site: every site counts its own entries");
         }
         ReviewFilter filter = filter(in, reviewed);
-        List<StatedFinding> shown = new ArrayList<>();
-        for (Site site : reviewed) {
-            review(in, site).stream().filter(filter).forEach(shown::add);
+        FindingSummary summary = new FindingSummary();
+        try (SortedFindings shown = new SortedFindings()) {
+            for (Site site : reviewed) {
+                review(
+                        in,
+                        site,
+                        stated -> {
+                            if (filter.test(stated)) {
+                                summary.add(stated);
+                                shown.add(stated);
+                            }
+                        });
+            }
+            FindingRows.write(in, shown);
         }
-        FindingRows.write(in, shown);
-        in.tell(FindingSummary.of(shown));
-        boolean found = shown.stream().anyMatch(StatedFinding::mustBeSettled);
-        return in.has(STRICT) && found ? Status.FOUND : Status.DONE;
+        in.tell(summary.line());
+        return in.has(STRICT) && summary.hasWhatMustBeSettled() ? Status.FOUND : Status.DONE;
     }
 
-    private List<StatedFinding> review(Invocation in, Site site) {
+    private void review(Invocation in, Site site, Consumer<StatedFinding> taker) {
         FindingBook book = new FindingBook(store.get());
         LongConsumer progress = judged(in, "judging jobs of " + site.site());
-        if (!in.has(AS_OF) && !in.has(KnownEntry.OPTION)) {
-            if (in.has(MONTH)) {
-                return new MonthFindings(store.get(), site).of(in.get(MONTH), in.now(), progress);
-            }
-            return book.now(site, in.now(), progress);
+        if (in.has(AS_OF) || in.has(KnownEntry.OPTION)) {
+            Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
+            long known = KnownEntry.of(in, store.get(), site);
+            book.eachAsOf(site, asOf, known, progress, taker);
+        } else if (in.has(MONTH)) {
+            new MonthFindings(store.get(), site).each(in.get(MONTH), in.now(), progress, taker);
+        } else {
+            book.eachNow(site, in.now(), progress, taker);
         }
-        Instant asOf = in.find(AS_OF).map(time -> time.at(site.zone())).orElse(in.now());
-        return book.asOf(site, asOf, KnownEntry.of(in, store.get(), site), progress);
     }
 
     /** Turns the number of jobs judged so far into steps of progress. */

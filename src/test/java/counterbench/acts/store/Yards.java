@@ -300,8 +300,8 @@ final class Yards {
         FindingBook book = new FindingBook(larkmere.store());
         for (Site site : SITES) {
             assertThat(new VerifyJournal(larkmere.store()).run(site, now).broken()).isEmpty();
-            assertThat(book.now(site, now, n -> {}))
-                    .isEqualTo(book.asOf(site, now, ReviewSite.NEWEST, n -> {}));
+            assertThat(book.now(site, now, f -> true, n -> {}))
+                    .isEqualTo(book.asOf(site, now, ReviewSite.NEWEST, f -> true, n -> {}));
         }
     }
 }

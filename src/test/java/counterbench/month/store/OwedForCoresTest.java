@@ -67,7 +67,9 @@ class OwedForCoresTest {
     }
 
     private static Map<String, BigDecimal> board(Larkmere larkmere, Site site, Instant at) {
-        var findings = new FindingBook(larkmere.store()).asOf(site, at, Long.MAX_VALUE, jobs -> {});
+        var findings =
+                new FindingBook(larkmere.store())
+                        .asOf(site, at, Long.MAX_VALUE, f -> true, jobs -> {});
         var owed = new ReadRack(larkmere.store(), site, at).owed(findings, jobs -> {});
         Map<String, BigDecimal> sums = new TreeMap<>();
         Exposure.of(owed, site.dayOf(at))
@@ -107,7 +109,9 @@ class OwedForCoresTest {
     }
 
     private static BigDecimal boardsRisk(Larkmere larkmere, Site site, Instant at) {
-        var findings = new FindingBook(larkmere.store()).asOf(site, at, Long.MAX_VALUE, jobs -> {});
+        var findings =
+                new FindingBook(larkmere.store())
+                        .asOf(site, at, Long.MAX_VALUE, f -> true, jobs -> {});
         Board board =
                 new Board(new ReadRack(larkmere.store(), site, at).undecided(findings, jobs -> {}));
         LocalDate day = site.dayOf(at);

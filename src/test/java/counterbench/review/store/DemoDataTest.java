@@ -25,8 +25,8 @@ class DemoDataTest {
         try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
             List<StatedFinding> found = new ArrayList<>();
             FindingBook book = new FindingBook(larkmere.store());
-            found.addAll(book.now(Larkmere.NORTH, Larkmere.AS_OF, n -> {}));
-            found.addAll(book.now(Larkmere.SOUTH, Larkmere.AS_OF, n -> {}));
+            found.addAll(book.now(Larkmere.NORTH, Larkmere.AS_OF, f -> true, n -> {}));
+            found.addAll(book.now(Larkmere.SOUTH, Larkmere.AS_OF, f -> true, n -> {}));
             assertThat(found.stream().map(f -> line(f.finding())))
                     .containsExactlyInAnyOrderElementsOf(expected);
             assertThat(found).allMatch(f -> f.state() == FindingState.OPEN);

@@ -72,7 +72,7 @@ class KeptReviewTest {
                 now = now.plus(Duration.ofDays(7));
                 compare(store, garage, now, delivery + " a week later, seed " + seed);
             }
-            assertThat(new KeptReview(store).run(Garages.site(garage), now, n -> {}).judgedAgain())
+            assertThat(Kept.review(store, Garages.site(garage), now).judgedAgain())
                     .as("nothing has come since")
                     .isZero();
         }
@@ -108,9 +108,7 @@ class KeptReviewTest {
     }
 
     private static long judgedAgain(Store store, Garage garage) {
-        return new KeptReview(store)
-                .run(Garages.site(garage), garage.asOf(), n -> {})
-                .judgedAgain();
+        return Kept.review(store, Garages.site(garage), garage.asOf()).judgedAgain();
     }
 
     private static void addLead(Store store, Garage garage) {
@@ -142,7 +140,7 @@ class KeptReviewTest {
 
     private static void compare(Store store, Garage garage, Instant now, String when) {
         Site site = Garages.site(garage);
-        List<Finding> kept = new KeptReview(store, PIECE).run(site, now, n -> {}).findings();
+        List<Finding> kept = Kept.review(new KeptReview(store, PIECE), site, now).findings();
         Set<String> ours = lines(kept, KeptReviewTest::whole);
         Set<String> full =
                 lines(

@@ -87,10 +87,9 @@ class TermsToComeTest {
     }
 
     private List<Finding> drainShort(Instant now) {
-        return new KeptReview(larkmere.store())
-                .run(Larkmere.NORTH, now, n -> {}).findings().stream()
-                        .filter(f -> f.rule() == Rule.DRAIN_SHORT)
-                        .toList();
+        return Kept.review(larkmere.store(), Larkmere.NORTH, now).findings().stream()
+                .filter(f -> f.rule() == Rule.DRAIN_SHORT)
+                .toList();
     }
 
     @Test

@@ -13,7 +13,6 @@ import counterbench.shared.Refused;
 import counterbench.shared.Site;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -47,11 +46,11 @@ class WholeKeepingTest {
             store.run(sql -> assertThat(head(sql, site).begin(sql)).isPresent());
 
             KeptReview review = new KeptReview(store, PIECE);
-            assertThat(review.kept(site, sql -> KeptFindings.all(sql, site))).isEmpty();
-            KeptReview.Result again = review.run(site, garage.asOf(), n -> {});
+            assertThat(Kept.read(review, site)).isEmpty();
+            Kept again = Kept.review(review, site, garage.asOf());
             assertThat(again.judgedAgain()).isEqualTo(JOBS);
             assertThat(again.findings()).isEqualTo(all);
-            assertThat(review.kept(site, sql -> KeptFindings.all(sql, site))).contains(all);
+            assertThat(Kept.read(review, site)).contains(all);
         }
     }
 
@@ -71,8 +70,7 @@ class WholeKeepingTest {
             assertThat(store.write(held::isHeld)).isFalse();
             assertThat(store.write(held::advance)).isFalse();
             assertThat(store.write(first::advance)).as("nobody had begun when it read").isFalse();
-            assertThat(new KeptReview(store).kept(site, sql -> KeptFindings.all(sql, site)))
-                    .contains(all);
+            assertThat(Kept.read(new KeptReview(store), site)).contains(all);
         }
     }
 
@@ -107,7 +105,7 @@ class WholeKeepingTest {
             KeptReview review = new KeptReview(store, PIECE);
             int whole = 0;
             while (!one.isDone() || !other.isDone()) {
-                var kept = review.kept(site, sql -> KeptFindings.all(sql, site));
+                var kept = Kept.read(review, site);
                 kept.ifPresent(findings -> assertThat(findings).isEqualTo(all));
                 whole += kept.isPresent() ? 1 : 0;
             }
@@ -143,9 +141,8 @@ class WholeKeepingTest {
                                 .execute());
     }
 
-    private static KeptReview.Result run(Store store, Garage garage) {
-        Instant now = garage.asOf();
-        return new KeptReview(store, PIECE).run(Garages.site(garage), now, n -> {});
+    private static Kept run(Store store, Garage garage) {
+        return Kept.review(new KeptReview(store, PIECE), Garages.site(garage), garage.asOf());
     }
 
     private static ReviewHead head(DSLContext sql, Site site) {

@@ -110,7 +110,8 @@ class RackCommandTest {
         try (Larkmere larkmere = Larkmere.full(stores)) {
             for (Site site : List.of(Larkmere.NORTH, Larkmere.SOUTH)) {
                 List<StatedFinding> findings =
-                        new FindingBook(larkmere.store()).now(site, Larkmere.AS_OF, n -> {});
+                        new FindingBook(larkmere.store())
+                                .now(site, Larkmere.AS_OF, f -> true, n -> {});
                 ReadRack rack = new ReadRack(larkmere.store(), site, Larkmere.AS_OF);
 
                 assertThat(onTheirWay(rack.undecided(findings, n -> {})))

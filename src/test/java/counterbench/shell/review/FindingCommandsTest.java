@@ -153,7 +153,7 @@ class FindingCommandsTest {
     private String shown(String rule) {
         FindingId id =
                 new FindingBook(larkmere.store())
-                        .now(Larkmere.NORTH, Larkmere.AS_OF, jobs -> {}).stream()
+                        .now(Larkmere.NORTH, Larkmere.AS_OF, f -> true, jobs -> {}).stream()
                                 .filter(s -> s.finding().rule().word().equals(rule))
                                 .findFirst()
                                 .orElseThrow()

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import counterbench.db.TestStores;
 import counterbench.people.Person;
 import counterbench.people.Role;
-import counterbench.review.store.KeptReview;
+import counterbench.review.store.Kept;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
@@ -29,7 +29,7 @@ class StopsPromptTest {
 
             assertThat(prompt.text()).isEqualTo("NORTH Maren, ? stop> ");
 
-            new KeptReview(larkmere.store()).run(Larkmere.NORTH, Larkmere.AS_OF, n -> {});
+            Kept.review(larkmere.store(), Larkmere.NORTH, Larkmere.AS_OF);
             assertThat(prompt.text()).isEqualTo("NORTH Maren, 24 stop> ");
 
             assertThat(shell.line("finding settle F-7V1TR3G35S --reason \"renewed\"").status())

@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import java.util.Map;
 import org.jspecify.annotations.Nullable;

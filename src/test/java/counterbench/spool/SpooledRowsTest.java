@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import counterbench.shared.Quantity;
 import java.io.BufferedOutputStream;

@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import java.time.Instant;
 import java.time.LocalDate;

@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import java.io.Closeable;
 import java.io.IOException;
@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * Rows that come in any order and are handed over by their keys. A few thousand are held in memory;
  * what is more lies sorted in temporary files until it is asked for.
  */
-public final class SpooledRows implements ReportRows, Closeable {
+public final class SpooledRows implements Closeable {
     private static final int HELD = 5_000;
     private static final int MOST_RUNS = 200;
 
@@ -84,7 +84,7 @@ public final class SpooledRows implements ReportRows, Closeable {
         runs.retainAll(List.of(joined));
     }
 
-    @Override
+    /** Hands every row over, in the order of keys. */
     public void each(Consumer<Map<String, ? extends @Nullable Object>> taker) {
         try {
             merge(runs, sorted(), row -> taker.accept(row.values()));

@@ -1,4 +1,4 @@
-package counterbench.sheets.report;
+package counterbench.spool;
 
 import java.io.BufferedInputStream;
 import java.io.Closeable;

@@ -1,0 +1,115 @@
+package counterbench.db;
+
+import counterbench.shared.StoreUnusable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.h2.mvstore.MVStore;
+import org.h2.mvstore.MVStoreException;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What an import has to remember while it lasts: maps of which memory holds the part that was asked
+ * for last, however large they grow. The rest lies in a temporary file, which only its owner can
+ * read, and which goes when this is closed. While all maps are small there is no file.
+ */
+public final class Scratch implements AutoCloseable {
+    private static final int CACHE_MEGABYTES = 8;
+    private static final int UNWRITTEN_KILOBYTES = 2_048;
+
+    /** How many pairs of a map are held in memory. */
+    private static final int NEAR = 2_000;
+
+    private final int near;
+    private @Nullable Path file;
+    private @Nullable MVStore store;
+    private int opened;
+
+    public Scratch() {
+        this(NEAR);
+    }
+
+    Scratch(int near) {
+        this.near = near;
+    }
+
+    /**
+     * A new map, for one thread, that can be asked for a key, told one, and cleared, and nothing
+     * else. It has no null.
+     *
+     * @param <K> String, Integer or Long
+     * @param <V> of these, Boolean, or an array of them
+     */
+    public <K, V> Map<K, V> map() {
+        return new ScratchMap<>(near, this::openMap);
+    }
+
+    /** The file, if one was needed. */
+    Optional<Path> file() {
+        return Optional.ofNullable(file);
+    }
+
+    private <K, V> Map<K, V> openMap() {
+        return attempt(() -> store().openMap(String.valueOf(++opened)));
+    }
+
+    private MVStore store() {
+        if (store == null) {
+            file = temporaryFile();
+            store =
+                    new MVStore.Builder()
+                            .fileName("nio:" + file)
+                            .cacheSize(CACHE_MEGABYTES)
+                            .autoCommitBufferSize(UNWRITTEN_KILOBYTES)
+                            .open();
+            store.setAutoCommitDelay(0);
+            store.setRetentionTime(0);
+            store.setVersionsToKeep(0);
+        }
+        return store;
+    }
+
+    private static Path temporaryFile() {
+        try {
+            return Files.createTempFile("counterbench-", ".scratch");
+        } catch (IOException e) {
+            throw unusable(e);
+        }
+    }
+
+    /** Does something with the file. */
+    static <T> T attempt(Supplier<T> something) {
+        try {
+            return something.get();
+        } catch (MVStoreException e) {
+            throw unusable(e);
+        }
+    }
+
+    private static StoreUnusable unusable(Exception e) {
+        return new StoreUnusable(
+                "the temporary folder "
+                        + System.getProperty("java.io.tmpdir")
+                        + " cannot be used ("
+                        + e.getMessage()
+                        + "); make room there or name another: JAVA_TOOL_OPTIONS=-Djava.io.tmpdir=FOLDER",
+                e);
+    }
+
+    @Override
+    public void close() {
+        if (store != null) {
+            store.closeImmediately();
+        }
+        try {
+            if (file != null) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException e) {
+            // It lies among temporary files, where whoever tidies up finds it.
+        }
+    }
+}
