@@ -68,8 +68,9 @@ public final class DemoCommand extends BaseCommand {
 
     private static void show(Invocation in, Path folder, Path paper) throws IOException {
         StoreAddress address = StoreAddress.of(folder, null);
-        try (Aside hashing = new Aside()) {
-            Supplier<PinHash> pin = DemoGarage.pin(hashing);
+        try (Aside early = new Aside()) {
+            Supplier<PinHash> pin = DemoGarage.pin(early);
+            DemoBooks.practise(early, folder);
             // What goes on beside uses the store, which so is closed after it.
             try (Store store = Store.open(address, new Migrations((opened, from) -> {}));
                     Aside beside = new Aside()) {
