@@ -1,8 +1,11 @@
 package counterbench.review;
 
 import counterbench.judgement.Finding;
+import counterbench.judgement.Rule;
 import counterbench.judgement.Severity;
 import counterbench.judgement.Subject;
+import counterbench.judgement.SubjectKind;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -32,16 +35,16 @@ public record StatedFinding(FindingId id, Finding finding, FindingState state) {
         return String.join(
                 THEN,
                 finding.site(),
-                letter(subject.kind()),
+                place(SubjectKind.values(), subject.kind()),
                 subject.name(),
-                letter(finding.rule()),
+                place(Rule.values(), finding.rule()),
                 text(subject.part()),
                 text(subject.step()));
     }
 
-    /** Letters stand in the order in which the words do. */
-    private static String letter(Enum<?> word) {
-        return String.valueOf((char) ('0' + word.ordinal()));
+    /** As a letter; letters stand in the order in which the words do. */
+    private static <E> String place(E[] words, E word) {
+        return String.valueOf((char) ('0' + Arrays.asList(words).indexOf(word)));
     }
 
     private static String text(@Nullable String text) {

@@ -1,9 +1,7 @@
 package counterbench.bench;
 
 import java.lang.management.ManagementFactory;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 
 /**
  * The most heap that was in use after a full collection, since it began to watch: what the work
@@ -14,28 +12,24 @@ final class HeapPeak implements AutoCloseable {
     private static final int TIMES_ITS_OWN = 20;
     private static final long LEAST_NANOS = 200_000_000;
 
-    private final ScheduledExecutorService watcher =
-            Executors.newSingleThreadScheduledExecutor(HeapPeak::daemon);
+    private final Thread watcher = new Thread(this::watch, "heap-peak");
     private volatile long peak;
+    private volatile boolean closed;
 
     HeapPeak() {
-        watcher.execute(this::look);
+        watcher.setDaemon(true);
+        watcher.start();
     }
 
-    private static Thread daemon(Runnable task) {
-        Thread thread = new Thread(task, "heap-peak");
-        thread.setDaemon(true);
-        return thread;
-    }
-
-    private void look() {
-        long began = System.nanoTime();
-        System.gc();
-        long took = System.nanoTime() - began;
-        long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
-        peak = Math.max(peak, used);
-        long pause = Math.max(LEAST_NANOS, took * TIMES_ITS_OWN);
-        watcher.schedule(this::look, pause, TimeUnit.NANOSECONDS);
+    private void watch() {
+        while (!closed) {
+            long began = System.nanoTime();
+            System.gc();
+            long took = System.nanoTime() - began;
+            long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
+            peak = Math.max(peak, used);
+            LockSupport.parkNanos(Math.max(LEAST_NANOS, took * TIMES_ITS_OWN));
+        }
     }
 
     /** The peak so far. */
@@ -45,6 +39,7 @@ final class HeapPeak implements AutoCloseable {
 
     @Override
     public void close() {
-        watcher.shutdownNow();
+        closed = true;
+        LockSupport.unpark(watcher);
     }
 }

@@ -2,6 +2,7 @@ package counterbench.db;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
@@ -75,6 +76,7 @@ class ScratchTest {
 
     @Test
     void there_is_a_file_only_while_maps_are_large() {
+        Path file;
         try (Scratch scratch = new Scratch(NEAR)) {
             Map<Integer, Integer> map = scratch.map();
             for (int i = 0; i < NEAR; i++) {
@@ -82,9 +84,9 @@ class ScratchTest {
             }
             assertThat(scratch.file()).isEmpty();
             map.put(NEAR, NEAR);
-            assertThat(scratch.file()).get().satisfies(f -> assertThat(f).exists());
-            scratch.close();
-            assertThat(scratch.file()).get().satisfies(f -> assertThat(f).doesNotExist());
+            file = scratch.file().orElseThrow();
+            assertThat(file).exists();
         }
+        assertThat(file).doesNotExist();
     }
 }
