@@ -1,8 +1,6 @@
 package counterbench.db;
 
-import counterbench.shared.StoreUnusable;
-import java.io.IOException;
-import java.nio.file.Files;
+import counterbench.spool.TemporaryFiles;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +56,7 @@ public final class Scratch implements AutoCloseable {
 
     private MVStore store() {
         if (store == null) {
-            file = temporaryFile();
+            file = TemporaryFiles.create(".scratch");
             store =
                     new MVStore.Builder()
                             .fileName("nio:" + file)
@@ -72,31 +70,17 @@ public final class Scratch implements AutoCloseable {
         return store;
     }
 
-    private static Path temporaryFile() {
-        try {
-            return Files.createTempFile("counterbench-", ".scratch");
-        } catch (IOException e) {
-            throw unusable(e);
-        }
-    }
-
-    /** Does something with the file. */
+    /**
+     * Does something with the file.
+     *
+     * @throws counterbench.shared.StoreUnusable if there is no room for it
+     */
     static <T> T attempt(Supplier<T> something) {
         try {
             return something.get();
         } catch (MVStoreException e) {
-            throw unusable(e);
+            throw TemporaryFiles.unusable(e);
         }
-    }
-
-    private static StoreUnusable unusable(Exception e) {
-        return new StoreUnusable(
-                "the temporary folder "
-                        + System.getProperty("java.io.tmpdir")
-                        + " cannot be used ("
-                        + e.getMessage()
-                        + "); make room there or name another: JAVA_TOOL_OPTIONS=-Djava.io.tmpdir=FOLDER",
-                e);
     }
 
     @Override
@@ -104,12 +88,8 @@ public final class Scratch implements AutoCloseable {
         if (store != null) {
             store.closeImmediately();
         }
-        try {
-            if (file != null) {
-                Files.deleteIfExists(file);
-            }
-        } catch (IOException e) {
-            // It lies among temporary files, where whoever tidies up finds it.
+        if (file != null) {
+            TemporaryFiles.remove(file);
         }
     }
 }

@@ -5,7 +5,6 @@ import java.io.BufferedOutputStream;
 import java.io.Closeable;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -36,7 +35,7 @@ final class SpoolWriter implements Closeable {
                 }
             }
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw TemporaryFiles.unusable(e);
         }
     }
 

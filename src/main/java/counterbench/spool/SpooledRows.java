@@ -2,8 +2,6 @@ package counterbench.spool;
 
 import java.io.Closeable;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -55,7 +53,7 @@ public final class SpooledRows implements Closeable {
 
     private void spill(Iterable<SpooledRow> rows) {
         try {
-            Path run = Files.createTempFile("counterbench-rows", ".tmp");
+            Path run = TemporaryFiles.create(".rows");
             runs.add(run);
             try (SpoolWriter out = new SpoolWriter(run)) {
                 for (SpooledRow row : rows) {
@@ -66,21 +64,19 @@ public final class SpooledRows implements Closeable {
                 joinRuns();
             }
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw TemporaryFiles.unusable(e);
         }
     }
 
     /** Many runs become one, so that few files are open at a time. */
     private void joinRuns() throws IOException {
         List<Path> before = List.copyOf(runs);
-        Path joined = Files.createTempFile("counterbench-rows", ".tmp");
+        Path joined = TemporaryFiles.create(".rows");
         runs.add(joined);
         try (SpoolWriter out = new SpoolWriter(joined)) {
             merge(before, List.of(), out::write);
         }
-        for (Path run : before) {
-            Files.delete(run);
-        }
+        before.forEach(TemporaryFiles::remove);
         runs.retainAll(List.of(joined));
     }
 
@@ -89,7 +85,7 @@ public final class SpooledRows implements Closeable {
         try {
             merge(runs, sorted(), row -> taker.accept(row.values()));
         } catch (IOException e) {
-            throw new UncheckedIOException(e);
+            throw TemporaryFiles.unusable(e);
         }
     }
 
@@ -124,13 +120,7 @@ public final class SpooledRows implements Closeable {
     /** Removes the temporary files. */
     @Override
     public void close() {
-        for (Path run : runs) {
-            try {
-                Files.deleteIfExists(run);
-            } catch (IOException e) {
-                // It lies in the system's folder for such files, which clears itself.
-            }
-        }
+        runs.forEach(TemporaryFiles::remove);
         runs.clear();
         held.clear();
     }
