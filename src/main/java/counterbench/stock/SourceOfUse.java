@@ -49,9 +49,7 @@ public final class SourceOfUse {
         if (use.kit() != null) {
             return Optional.of(use.kit());
         }
-        return isOld(use)
-                ? Optional.empty()
-                : onlyKitWith(use.part());
+        return isOld(use) ? Optional.empty() : onlyKitWith(use.part());
     }
 
     /** The serials of the kits issued to the job that hold the part, sorted. */

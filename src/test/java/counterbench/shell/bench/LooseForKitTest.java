@@ -123,11 +123,7 @@ class LooseForKitTest {
                 "job,at,kit,part,quantity,lot",
                 "N-901,2026-04-09 08:10,FP-9901,,,",
                 "N-901,2026-04-09 08:20,,HB-3011,1,XD");
-        write(
-                paper,
-                "receipts",
-                "part,quantity,received_at,lot",
-                "HB-3011,1,2026-04-01 09:00,XD");
+        write(paper, "receipts", "part,quantity,received_at,lot", "HB-3011,1,2026-04-01 09:00,XD");
         write(
                 paper,
                 "uses",
