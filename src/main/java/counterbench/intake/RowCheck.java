@@ -1,5 +1,6 @@
 package counterbench.intake;
 
+import counterbench.campaign.PartUnit;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
@@ -43,10 +44,8 @@ public final class RowCheck {
             }
             case MOVES, COUNTS, RECEIPTS, KITS -> StockCheck.check(row, names, complaints);
             case ORDERS -> positive(row, "quantity", complaints);
-            case CLAIMS -> {
-                checkOrder(row, "submitted_on", "withdrawn_on", complaints);
-                checkOrder(row, "submitted_on", "denied_on", complaints);
-            }
+            case CLAIMS -> new ClaimCheck(names.claims()).check(row, complaints);
+            case PARTS_LIST -> checkUnit(row, complaints);
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
             case SHIPMENTS -> checkWeight(row, complaints);
             case CREDITS -> checkReversal(row, complaints);
@@ -127,6 +126,25 @@ public final class RowCheck {
         return !whole && names.isPart(part) && names.isCounted(part);
     }
 
+    private void checkUnit(FactRow row, Complaints complaints) {
+        String part = row.text("part");
+        String unit = row.text("unit");
+        if (part == null || unit == null) {
+            return;
+        }
+        names.packedUnit(part)
+                .map(PartUnit::word)
+                .filter(packed -> !packed.equals(unit))
+                .ifPresent(
+                        packed ->
+                                complaints.of(
+                                        "unit",
+                                        "a loaded pack has " + part + " in " + packed,
+                                        "write "
+                                                + packed
+                                                + ": a part is kept in one unit everywhere"));
+    }
+
     private void checkCurrency(FactRow row, Complaints complaints) {
         String currency = row.kind().find("currency").isPresent() ? row.text("currency") : null;
         if (currency != null && !currency.equalsIgnoreCase(names.currency())) {
@@ -137,8 +155,8 @@ public final class RowCheck {
         }
     }
 
-    private static void checkOrder(
-            FactRow row, String earlier, String later, Complaints complaints) {
+    /** Complains of two days that stand the wrong way round. */
+    static void checkOrder(FactRow row, String earlier, String later, Complaints complaints) {
         LocalDate first = row.date(earlier);
         LocalDate last = row.date(later);
         if (first != null && last != null && last.isBefore(first)) {

@@ -41,6 +41,9 @@ import org.jspecify.annotations.Nullable;
 
 /** One try at an import. What it staged and did not post is taken away when it is closed. */
 final class Attempt implements AutoCloseable {
+    private static final Set<FactKind> NAMED_BEFORE =
+            Set.of(FactKind.JOBS, FactKind.CORES, FactKind.CLAIMS);
+
     private final Store store;
     private final SheetFiles files;
     private final ImportPaper.Request request;
@@ -107,10 +110,10 @@ final class Attempt implements AutoCloseable {
         return post().map(entries -> report(sheets, entries));
     }
 
-    /** Jobs and core tags are named by rows that are read before their own. */
+    /** Jobs, core tags and claims are named by rows that are read before their own. */
     private void bringNames(List<Sheet> sheets) {
         for (Sheet sheet : sheets) {
-            if (sheet.kind() == FactKind.JOBS || sheet.kind() == FactKind.CORES) {
+            if (NAMED_BEFORE.contains(sheet.kind())) {
                 read(sheet, this::bring);
             }
         }

@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import counterbench.campaign.ListedPart;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Revisions;
 import counterbench.campaign.store.JooqPacks;
@@ -99,11 +100,18 @@ public final class LoadPack {
         PackReading reading = read(file, name(file));
         Pack pack = reading.packOrRefuse();
         List<Pack> loaded = new ArrayList<>(before);
-        loaded.addAll(store.read(sql -> JooqPacks.all(sql, new AllPosted(sql))).all());
+        List<ListedPart> listed = new ArrayList<>();
+        store.read(
+                sql -> {
+                    AllPosted posted = new AllPosted(sql);
+                    listed.addAll(StoredParts.listed(sql, posted));
+                    return loaded.addAll(JooqPacks.all(sql, posted).all());
+                });
         if (Revisions.isKnown(loaded, pack)) {
             return new Result(reading, true, null);
         }
-        List<Problem> problems = Revisions.problemsOf(loaded, pack);
+        List<Problem> problems = new ArrayList<>(Revisions.problemsOf(loaded, pack));
+        problems.addAll(Revisions.contradictions(listed, pack));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }

@@ -51,13 +51,13 @@ final class TermsOfFinding {
                 .orElse(terms);
     }
 
-    private static TermsOfFinding ofSubject(
-            Finding finding, Store store, Site site, Instant now) {
+    private static TermsOfFinding ofSubject(Finding finding, Store store, Site site, Instant now) {
         Subject subject = finding.subject();
         return switch (subject.kind()) {
             case JOB, CORE -> ofWork(finding, store, site, now);
             case CLAIM -> ofClaim(finding, store, site, now);
-            case KIT -> ofKit(look(store, site, now, Named.NOTHING.withKit(subject.name())), subject);
+            case KIT ->
+                    ofKit(look(store, site, now, Named.NOTHING.withKit(subject.name())), subject);
             case CREDIT, ACCOUNT, SHIPMENT -> new TermsOfFinding(Optional.empty());
         };
     }
@@ -73,8 +73,7 @@ final class TermsOfFinding {
     }
 
     private static TermsOfFinding ofSite(Optional<Pack> pack, Site site, String patience) {
-        TermsOfFinding terms =
-                new TermsOfFinding(pack, "patience of site " + site.site());
+        TermsOfFinding terms = new TermsOfFinding(pack, "patience of site " + site.site());
         terms.lines.add(patience);
         return terms;
     }

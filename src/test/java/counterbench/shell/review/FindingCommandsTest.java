@@ -158,8 +158,7 @@ class FindingCommandsTest {
                 .isEqualTo("TK-2605, revision 1: submit within 50 days of completion");
         assertThat(terms("claim-ungrounded"))
                 .isEqualTo("HB-0429, revision A: needs: core-acknowledged");
-        assertThat(terms("claim-unpaid"))
-                .isEqualTo("patience of site NORTH: 45 days for a credit");
+        assertThat(terms("claim-unpaid")).isEqualTo("patience of site NORTH: 45 days for a credit");
         assertThat(terms("paid-differently")).contains(": labour ", " hours", "parts allowance ");
         assertThat(terms("kit-incomplete"))
                 .startsWith("contents of HB-3010-K, revision A: 1 HB-3011 ")
