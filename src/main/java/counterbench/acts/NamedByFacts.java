@@ -1,10 +1,10 @@
 package counterbench.acts;
 
-import counterbench.facts.FactKind;
+import counterbench.facts.Concern;
 import counterbench.facts.FactRow;
+import counterbench.facts.Thing;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jspecify.annotations.Nullable;
 
 /** What facts name of which a rule may judge otherwise without them. */
 public final class NamedByFacts {
@@ -19,67 +19,19 @@ public final class NamedByFacts {
 
     /** Adds what a fact names. */
     public void add(FactRow row) {
-        switch (row.kind()) {
-            case JOBS, MARKS, CLAIMS -> add(jobs, row.text("job"));
-            case ISSUES, USES -> addHardware(row);
-            case KITS -> add(kits, row.text("kit"));
-            case RECEIPTS -> add(parts, row.text("part"));
-            case MOVES, COUNTS -> addShelf(row);
-            case CORES -> {
-                add(cores, row.text("core"));
-                add(jobs, row.text("job"));
-            }
-            case ACKNOWLEDGEMENTS -> addAcknowledged(row);
-            case CREDITS -> {
-                add(claims, row.text("claim"));
-                add(cores, row.text("core"));
-                add(credits, row.text("remittance"));
-            }
-            case MATCHES -> {
-                add(claims, row.text("claim"));
-                add(credits, row.text("remittance"));
-            }
-            case VEHICLES, INSTRUMENTS, CALIBRATIONS, PARTS_LIST, PACKS -> all = true;
-            case PEOPLE,
-                    RATES,
-                    ORDERS,
-                    CONTACTS,
-                    SHIPMENTS,
-                    SITES,
-                    SETTLEMENTS,
-                    OVERRIDES,
-                    SEALS,
-                    REVERSALS,
-                    PINS,
-                    ROLE_CHANGES -> {
-                // No rule reads these.
-            }
+        Concern concern = Concern.of(row);
+        all |= concern.all();
+        concern.name(Thing.JOB).ifPresent(jobs::add);
+        concern.name(Thing.KIT).ifPresent(kits::add);
+        concern.name(Thing.CORE).ifPresent(cores::add);
+        concern.name(Thing.CLAIM).ifPresent(claims::add);
+        concern.name(Thing.CREDIT).ifPresent(credits::add);
+        if (!concern.isOf(Thing.KIT)) {
+            concern.name(Thing.PART).ifPresent(parts::add);
         }
-    }
-
-    private void addHardware(FactRow row) {
-        add(jobs, row.text("job"));
-        add(kits, row.text("kit"));
-        boolean isLoose = row.text("kit") == null;
-        boolean movesStore =
-                row.kind() == FactKind.ISSUES || "put-back".equals(row.text("condition"));
-        add(parts, isLoose && movesStore ? row.text("part") : null);
-    }
-
-    private void addShelf(FactRow row) {
-        add(kits, row.text("kit"));
-        add(parts, row.text("kit") == null ? row.text("part") : null);
-    }
-
-    /** A row that names no core may speak of every core of its shipment. */
-    private void addAcknowledged(FactRow row) {
-        add(cores, row.text("core"));
-        add(shipments, row.text("core") == null ? row.text("shipment") : null);
-    }
-
-    private static void add(Set<String> names, @Nullable String name) {
-        if (name != null) {
-            names.add(name);
+        // A row that names no core may speak of every core of its shipment.
+        if (!concern.isOf(Thing.CORE)) {
+            concern.name(Thing.SHIPMENT).ifPresent(shipments::add);
         }
     }
 

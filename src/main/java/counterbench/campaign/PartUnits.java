@@ -36,9 +36,14 @@ public final class PartUnits {
 
     /** The unit of a part; empty where neither a kit's contents nor a list names it. */
     public Optional<PartUnit> of(String part) {
-        return Optional.ofNullable(packed.get(part))
+        return packed(part)
                 .or(() -> Optional.ofNullable(listed.get(part)))
                 .or(() -> Optional.ofNullable(older.get(part)));
+    }
+
+    /** The unit in which packs have a part; empty where no kit's contents name it. */
+    public Optional<PartUnit> packed(String part) {
+        return Optional.ofNullable(packed.get(part));
     }
 
     /** The units of all parts that have one. */

@@ -71,6 +71,28 @@ public final class Revisions {
                 .distinct();
     }
 
+    /** Where the pack has a part in another unit than a site's list of parts. */
+    public static List<Problem> contradictions(Collection<ListedPart> listed, Pack pack) {
+        return lines(pack)
+                .flatMap(
+                        line ->
+                                listed.stream()
+                                        .filter(part -> part.part().equals(line.part()))
+                                        .filter(part -> part.unit() != line.unit())
+                                        .map(part -> contradiction(line, part)))
+                .distinct()
+                .toList();
+    }
+
+    private static Problem contradiction(KitLine line, ListedPart part) {
+        return new Problem(
+                "part %s in %s".formatted(line.part(), line.unit().word()),
+                "the list of parts of site %s has it in %s"
+                        .formatted(part.site(), part.unit().word()),
+                "correct the pack; or, if the list is wrong, take its row back (journal show"
+                        + " finds it)");
+    }
+
     private static Problem otherUnit(KitLine line, PartUnit known) {
         return new Problem(
                 "part %s in %s".formatted(line.part(), line.unit().word()),

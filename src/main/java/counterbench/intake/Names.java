@@ -1,6 +1,7 @@
 package counterbench.intake;
 
 import counterbench.campaign.Pack;
+import counterbench.campaign.PartUnit;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,9 @@ public interface Names {
 
     /** Whether a known part is counted in pieces; the others are measured. */
     boolean isCounted(String part);
+
+    /** The unit in which loaded packs have a part; empty where no kit's contents name it. */
+    Optional<PartUnit> packedUnit(String part);
 
     /** Whether the list of people names the person. */
     boolean isPerson(String name);

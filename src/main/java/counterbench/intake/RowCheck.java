@@ -1,5 +1,6 @@
 package counterbench.intake;
 
+import counterbench.campaign.PartUnit;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import java.math.BigDecimal;
@@ -46,7 +47,9 @@ public final class RowCheck {
             case CLAIMS -> {
                 checkOrder(row, "submitted_on", "withdrawn_on", complaints);
                 checkOrder(row, "submitted_on", "denied_on", complaints);
+                checkReplaced(row, complaints);
             }
+            case PARTS_LIST -> checkUnit(row, complaints);
             case CALIBRATIONS -> checkOrder(row, "calibrated_on", "due_on", complaints);
             case SHIPMENTS -> checkWeight(row, complaints);
             case CREDITS -> checkReversal(row, complaints);
@@ -127,6 +130,25 @@ public final class RowCheck {
         return !whole && names.isPart(part) && names.isCounted(part);
     }
 
+    private void checkUnit(FactRow row, Complaints complaints) {
+        String part = row.text("part");
+        String unit = row.text("unit");
+        if (part == null || unit == null) {
+            return;
+        }
+        names.packedUnit(part)
+                .map(PartUnit::word)
+                .filter(packed -> !packed.equals(unit))
+                .ifPresent(
+                        packed ->
+                                complaints.of(
+                                        "unit",
+                                        "a loaded pack has " + part + " in " + packed,
+                                        "write "
+                                                + packed
+                                                + ": a part is kept in one unit everywhere"));
+    }
+
     private void checkCurrency(FactRow row, Complaints complaints) {
         String currency = row.kind().find("currency").isPresent() ? row.text("currency") : null;
         if (currency != null && !currency.equalsIgnoreCase(names.currency())) {
@@ -143,6 +165,14 @@ public final class RowCheck {
         LocalDate last = row.date(later);
         if (first != null && last != null && last.isBefore(first)) {
             complaints.of(later, "lies before " + earlier, "exchange or correct the two days");
+        }
+    }
+
+    /** An earlier claim may be from before the books began, and so need not be known. */
+    private static void checkReplaced(FactRow row, Complaints complaints) {
+        String replaced = row.text("replaces");
+        if (replaced != null && replaced.equals(row.text("claim"))) {
+            complaints.of("replaces", "a claim cannot replace itself", "name the earlier claim");
         }
     }
 

@@ -1,6 +1,5 @@
 package counterbench.review;
 
-import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.job.Job;
 import counterbench.job.JudgedJob;
@@ -16,15 +15,13 @@ import counterbench.procedure.rules.ProcedureFacts;
 import counterbench.procedure.rules.ProcedureRules;
 import counterbench.stock.Account;
 import counterbench.stock.Issue;
-import counterbench.stock.Kit;
+import counterbench.stock.KnownKits;
 import counterbench.stock.Ledger;
-import counterbench.stock.ReceivedKit;
 import counterbench.stock.Use;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Judges what was done on a job: its hardware, its steps and its vehicle. */
@@ -81,28 +78,17 @@ final class JudgeWork {
     /** The hardware facts of the job, as the monthly account reads them, too. */
     HardwareFacts hardware(JudgedJob judged, Pack pack) {
         JobFile file = jobCase.file();
-        Map<String, Kit> kits = new HashMap<>();
-        Map<String, KitTerms> contents = new HashMap<>();
-        Stream.concat(component.facts().kits().stream(), component.facts().arriving().stream())
-                .forEach(received -> put(received, kits, contents));
+        KnownKits known = KnownKits.of(component.facts());
         JobGoods goods =
                 new JobGoods(
                         file.issues(),
                         file.uses(),
-                        kits,
-                        contents,
+                        known.kits(),
+                        known.contents(),
                         lotExpiry(),
                         ledger.balance(Account.bench(file.name())),
                         jobCase.terms().partUnits());
         return new HardwareFacts(judged, like.requirements(pack, jobCase.attributes()), goods);
-    }
-
-    private static void put(
-            ReceivedKit received, Map<String, Kit> kits, Map<String, KitTerms> contents) {
-        kits.put(received.kit().kit(), received.kit());
-        if (received.terms() != null) {
-            contents.put(received.kit().kit(), received.terms());
-        }
     }
 
     private Map<PartLot, LocalDate> lotExpiry() {

@@ -1,9 +1,7 @@
 package counterbench.stock;
 
-import counterbench.campaign.KitTerms;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -15,23 +13,14 @@ import java.util.Set;
 final class KitsOfJobs {
     private final Map<String, Set<String>> issued = new HashMap<>();
     private final Map<String, SourceOfUse> sources = new HashMap<>();
-    private final Map<String, Kit> kits = new HashMap<>();
-    private final Map<String, KitTerms> contents = new HashMap<>();
+    private final KnownKits known;
 
     KitsOfJobs(LedgerFacts facts) {
-        facts.arriving().forEach(this::know);
-        facts.kits().forEach(this::know);
+        known = KnownKits.of(facts);
         for (Issue issue : facts.issues()) {
             if (issue.kit() != null) {
                 issued.computeIfAbsent(issue.job(), j -> new HashSet<>()).add(issue.kit());
             }
-        }
-    }
-
-    private void know(ReceivedKit received) {
-        kits.put(received.kit().kit(), received.kit());
-        if (received.terms() != null) {
-            contents.put(received.kit().kit(), received.terms());
         }
     }
 
@@ -45,6 +34,6 @@ final class KitsOfJobs {
     }
 
     private SourceOfUse source(String job) {
-        return new SourceOfUse(List.copyOf(issued.getOrDefault(job, Set.of())), kits, contents);
+        return known.sourceOf(issued.getOrDefault(job, Set.of()));
     }
 }

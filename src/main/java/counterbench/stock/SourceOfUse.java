@@ -49,9 +49,7 @@ public final class SourceOfUse {
         if (use.kit() != null) {
             return Optional.of(use.kit());
         }
-        return isOld(use)
-                ? Optional.empty()
-                : onlyKits.computeIfAbsent(use.part(), this::onlyKitWith);
+        return isOld(use) ? Optional.empty() : onlyKitWith(use.part());
     }
 
     /** The serials of the kits issued to the job that hold the part, sorted. */
@@ -74,7 +72,12 @@ public final class SourceOfUse {
         return use.condition() == Use.Condition.REUSED || use.was() == Use.Condition.REUSED;
     }
 
-    private Optional<String> onlyKitWith(String part) {
+    /** The kit that hardware of which nobody names one is taken from, unless it is old. */
+    public Optional<String> onlyKitWith(String part) {
+        return onlyKits.computeIfAbsent(part, this::onlyHolding);
+    }
+
+    private Optional<String> onlyHolding(String part) {
         List<String> holding = kitsWith(part);
         return holding.size() == 1 ? Optional.of(holding.get(0)) : Optional.empty();
     }

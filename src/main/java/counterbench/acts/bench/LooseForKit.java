@@ -2,8 +2,7 @@ package counterbench.acts.bench;
 
 import counterbench.acts.JobState;
 import counterbench.job.Requirement;
-import counterbench.stock.ReceivedKit;
-import counterbench.stock.SourceOfUse;
+import counterbench.stock.KnownKits;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,20 +56,9 @@ final class LooseForKit {
                 .isPresent();
     }
 
-    /** The one kit of the job that held the part when it came. */
+    /** The one kit of the job that held the part when it came, as the rules see it. */
     private Optional<String> judgedAs() {
         JobState job = place.job();
-        List<String> holding =
-                job.component().facts().kits().stream()
-                        .filter(received -> job.kits().contains(received.kit().kit()))
-                        .filter(this::held)
-                        .map(received -> received.kit().kit())
-                        .toList();
-        return holding.size() == 1 ? Optional.of(holding.get(0)) : Optional.empty();
-    }
-
-    private boolean held(ReceivedKit received) {
-        return received.terms() != null
-                && SourceOfUse.held(received.kit(), received.terms(), part).isPositive();
+        return KnownKits.of(job.component().facts()).sourceOf(job.kits()).onlyKitWith(part);
     }
 }

@@ -6,8 +6,8 @@ import static counterbench.db.generated.Tables.CORE_TAG;
 import counterbench.acts.CoreAway;
 import counterbench.acts.Named;
 import counterbench.cores.CoreEvent.Kind;
-import counterbench.db.OneByOne;
 import counterbench.db.Store;
+import counterbench.db.Together;
 import counterbench.facts.FactKind;
 import counterbench.journal.store.AllPosted;
 import counterbench.journal.store.FactTable;
@@ -22,8 +22,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record2;
+import org.jooq.Record4;
+import org.jooq.Select;
+import org.jooq.impl.DSL;
 
 /**
  * Looks up the cores that are not in the yard of their own site and have not left for the return
@@ -43,6 +46,9 @@ public final class ReadCoresAway {
             return at.equals(other.at) ? new Moved(at, toItsOwn && other.toItsOwn) : other;
         }
     }
+
+    /** That a core was shipped, and where it is written. */
+    private record Shipped(String core, Instant at, long batch, int line) {}
 
     /** Those of all sites as they stood at a time, by tag. */
     public List<CoreAway> at(Instant time) {
@@ -79,16 +85,17 @@ public final class ReadCoresAway {
         AllPosted posted = new AllPosted(sql);
         Map<String, Moved> last = lastMoved(sql, posted, owner, time);
         last.values().removeIf(Moved::toItsOwn);
-        Set<String> tags = new TreeSet<>();
-        last.forEach(
-                (tag, moved) -> {
-                    if (shipped(sql, posted, owner, tag).stream()
-                            .filter(at -> !at.isAfter(time))
-                            .noneMatch(moved.at()::isBefore)) {
-                        tags.add(tag);
-                    }
-                });
-        return tags;
+        for (Shipped shipped : shipped(sql, owner, last.keySet())) {
+            last.computeIfPresent(
+                    shipped.core(),
+                    (tag, moved) ->
+                            posted.counts(owner.no(), shipped.batch(), shipped.line())
+                                            && !shipped.at().isAfter(time)
+                                            && moved.at().isBefore(shipped.at())
+                                    ? null
+                                    : moved);
+        }
+        return new TreeSet<>(last.keySet());
     }
 
     private static Map<String, Moved> lastMoved(
@@ -110,22 +117,30 @@ public final class ReadCoresAway {
         return last;
     }
 
-    private static List<Instant> shipped(DSLContext sql, AllPosted posted, Site owner, String tag) {
-        Condition named = CORES_FACT.CORE.eq(tag).and(CORES_FACT.EVENT.eq(Kind.SHIPPED.word()));
-        FactTable table = FactTable.of(FactKind.CORES);
-        return OneByOne.fetch(
-                sql.select(CORE_TAG.JOB_NO)
-                        .from(CORE_TAG)
-                        .where(CORE_TAG.SITE_NO.eq((short) owner.no()), CORE_TAG.CORE.eq(tag))
-                        .fetch(CORE_TAG.JOB_NO),
-                job ->
-                        sql
-                                .selectFrom(CORES_FACT)
-                                .where(new JobRange(owner.no(), job).contains(table).and(named))
-                                .fetch()
-                                .stream()
-                                .filter(r -> posted.counts(owner.no(), r.getBatch(), r.getLine()))
-                                .map(r -> r.getAt())
-                                .toList());
+    /** The shippings of cores, whether they count or not. */
+    private static List<Shipped> shipped(DSLContext sql, Site owner, Set<String> tags) {
+        List<Record2<String, Integer>> jobs =
+                Together.fetch(
+                        sql,
+                        List.copyOf(tags),
+                        tag ->
+                                DSL.select(CORE_TAG.CORE, CORE_TAG.JOB_NO)
+                                        .from(CORE_TAG)
+                                        .where(
+                                                CORE_TAG.SITE_NO.eq((short) owner.no()),
+                                                CORE_TAG.CORE.eq(tag)));
+        return Together.fetch(sql, jobs, job -> shipped(owner, job.value1(), job.value2())).stream()
+                .map(r -> new Shipped(r.value1(), r.value2(), r.value3(), r.value4()))
+                .toList();
+    }
+
+    private static Select<Record4<String, Instant, Long, Integer>> shipped(
+            Site owner, String tag, int jobNo) {
+        return DSL.select(CORES_FACT.CORE, CORES_FACT.AT, CORES_FACT.BATCH, CORES_FACT.LINE)
+                .from(CORES_FACT)
+                .where(
+                        new JobRange(owner.no(), jobNo).contains(FactTable.of(FactKind.CORES)),
+                        CORES_FACT.CORE.eq(tag),
+                        CORES_FACT.EVENT.eq(Kind.SHIPPED.word()));
     }
 }

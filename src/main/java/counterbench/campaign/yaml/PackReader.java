@@ -6,6 +6,7 @@ import counterbench.campaign.Pack;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.Node;
@@ -38,22 +39,31 @@ public final class PackReader {
      * @param file the name by which problems call the file
      */
     public static PackReading read(String text, String file) {
+        return read(text, file, name -> true);
+    }
+
+    /**
+     * As {@link #read(String, String)}; that the list of vehicles is missing is a problem, too.
+     *
+     * @param beside whether a file of that name lies beside the pack
+     */
+    public static PackReading read(String text, String file, Predicate<String> beside) {
         Notes notes = new Notes(file);
-        Optional<Pack> pack = YamlText.read(text, notes).flatMap(root -> pack(root, notes));
+        Optional<Pack> pack = YamlText.read(text, notes).flatMap(root -> pack(root, notes, beside));
         return notes.anyProblem()
                 ? new PackReading(null, notes.problems(), notes.warnings())
                 : new PackReading(pack.orElseThrow(), List.of(), notes.warnings());
     }
 
-    private static Optional<Pack> pack(Node root, Notes notes) {
+    private static Optional<Pack> pack(Node root, Notes notes, Predicate<String> beside) {
         if (root instanceof MappingNode map) {
-            return Optional.of(pack(Fields.of(map, "the pack", KEYS, notes)));
+            return Optional.of(pack(Fields.of(map, "the pack", KEYS, notes), beside));
         }
         notes.refuse(root, "the pack", "it is not a map", "begin with campaign: and its number");
         return Optional.empty();
     }
 
-    private static Pack pack(Fields fields) {
+    private static Pack pack(Fields fields, Predicate<String> beside) {
         ConditionReader conditions = new ConditionReader(fields.get("attributes"));
         boolean coreIsDue = fields.has("core");
         List<CoreTerms> cores = new CoreReader(conditions).read(fields.get("core"));
@@ -73,7 +83,7 @@ public final class PackReader {
                 new ProcedureReader(conditions).read(fields.get("procedure")),
                 cores,
                 claim.orElse(null),
-                fields.get("vehicles").flatMap(PackReader::fileName).orElse(null));
+                fields.get("vehicles").flatMap(list -> fileName(list, beside)).orElse(null));
     }
 
     private static String word(Fields fields, String key, String example) {
@@ -86,13 +96,18 @@ public final class PackReader {
                 .toList();
     }
 
-    private static Optional<String> fileName(Value vehicles) {
+    private static Optional<String> fileName(Value vehicles, Predicate<String> beside) {
         Optional<String> name = vehicles.word();
         Optional<String> good = name.filter(n -> FILE_NAME.matcher(n).matches());
         if (name.isPresent() && good.isEmpty()) {
             vehicles.refuse(
                     "it is not the name of a .csv or .xlsx file beside the pack",
                     "write the name alone, without a folder");
+        }
+        if (good.filter(beside.negate()).isPresent()) {
+            vehicles.refuse(
+                    "there is no such file beside the pack",
+                    "put it there, or leave the key vehicles out and import the list as a sheet");
         }
         return good;
     }

@@ -6,8 +6,8 @@ import static counterbench.db.generated.Tables.MATCHES_FACT;
 
 import counterbench.care.ReversalRequest;
 import counterbench.claims.Credit;
+import counterbench.claims.store.CreditLines;
 import counterbench.db.Store;
-import counterbench.journal.store.AllPosted;
 import counterbench.shared.Site;
 import java.util.HashSet;
 import java.util.Set;
@@ -38,10 +38,10 @@ public final class LostMatches {
 
     /** Three questions, however many lines there are: the remittances of one entry are few. */
     private SortedMap<Long, Set<String>> read(DSLContext sql, ReversalRequest request) {
-        AllPosted posted = new AllPosted(sql);
+        CreditLines lines = new CreditLines(sql, site);
         Set<String> gone = linesOf(sql, request);
-        gone.removeAll(there(sql, posted, request));
-        return gone.isEmpty() ? new TreeMap<>() : matching(sql, posted, request, gone);
+        gone.removeAll(lines.names(CREDITS_FACT.REMITTANCE.in(remittances(request))));
+        return gone.isEmpty() ? new TreeMap<>() : matching(lines, request, gone);
     }
 
     private Set<String> linesOf(DSLContext sql, ReversalRequest request) {
@@ -73,50 +73,15 @@ public final class LostMatches {
                 .where(isOf(request));
     }
 
-    /** The lines of the same remittances that are still said by some entry. */
-    private Set<String> there(DSLContext sql, AllPosted posted, ReversalRequest request) {
-        return sql
-                .select(
-                        CREDITS_FACT.BATCH,
-                        CREDITS_FACT.LINE,
-                        CREDITS_FACT.REMITTANCE,
-                        CREDITS_FACT.REMITTANCE_LINE)
-                .from(CREDITS_FACT)
-                .where(
-                        CREDITS_FACT.SITE_NO.eq((short) site.no()),
-                        CREDITS_FACT.REMITTANCE.in(remittances(request)))
-                .fetch()
-                .stream()
-                .filter(r -> posted.counts(site.no(), r.value1(), r.value2()))
-                .map(r -> Credit.nameOf(r.value3(), r.value4()))
-                .collect(Collectors.toSet());
-    }
-
     private SortedMap<Long, Set<String>> matching(
-            DSLContext sql, AllPosted posted, ReversalRequest request, Set<String> gone) {
+            CreditLines lines, ReversalRequest request, Set<String> gone) {
         SortedMap<Long, Set<String>> lost = new TreeMap<>();
-        sql
-                .select(
-                        ENTRY.NUMBER,
-                        MATCHES_FACT.BATCH,
-                        MATCHES_FACT.LINE,
-                        MATCHES_FACT.REMITTANCE,
-                        MATCHES_FACT.REMITTANCE_LINE)
-                .from(MATCHES_FACT)
-                .join(ENTRY)
-                .on(ENTRY.BATCH.eq(MATCHES_FACT.BATCH))
-                .where(
-                        ENTRY.SITE_NO.eq((short) site.no()),
-                        MATCHES_FACT.SITE_NO.eq((short) site.no()),
-                        MATCHES_FACT.REMITTANCE.in(remittances(request)))
-                .fetch()
-                .stream()
-                .filter(r -> gone.contains(Credit.nameOf(r.value4(), r.value5())))
-                .filter(r -> posted.counts(site.no(), r.value2(), r.value3()))
+        lines.matches(MATCHES_FACT.REMITTANCE.in(remittances(request))).stream()
+                .filter(match -> gone.contains(match.line()))
                 .forEach(
-                        r ->
-                                lost.computeIfAbsent(r.value1(), entry -> new TreeSet<>())
-                                        .add(Credit.nameOf(r.value4(), r.value5())));
+                        match ->
+                                lost.computeIfAbsent(match.entry(), entry -> new TreeSet<>())
+                                        .add(match.line()));
         return lost;
     }
 }

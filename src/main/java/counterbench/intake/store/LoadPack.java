@@ -1,5 +1,6 @@
 package counterbench.intake.store;
 
+import counterbench.campaign.ListedPart;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Revisions;
 import counterbench.campaign.store.JooqPacks;
@@ -57,10 +58,21 @@ public final class LoadPack {
     /**
      * Reads a pack and checks it on its own.
      *
+     * @param name how problems call the file
      * @throws Refused if the file cannot be read
      */
-    public static PackReading read(Path file) {
-        return PackReader.read(text(file), String.valueOf(file.getFileName()));
+    public static PackReading read(Path file, String name) {
+        return PackReader.read(text(file), name);
+    }
+
+    /**
+     * As {@link #read}; the list of vehicles that the pack names must lie beside it, too.
+     *
+     * @throws Refused if the file cannot be read
+     */
+    public static PackReading readWithList(Path file, String name) {
+        return PackReader.read(
+                text(file), name, list -> Files.isReadable(file.resolveSibling(list)));
     }
 
     /**
@@ -85,14 +97,21 @@ public final class LoadPack {
 
     private Result run(ImportPaper.Request request, Collection<Pack> before) {
         Path file = request.path();
-        PackReading reading = read(file);
+        PackReading reading = read(file, name(file));
         Pack pack = reading.packOrRefuse();
         List<Pack> loaded = new ArrayList<>(before);
-        loaded.addAll(store.read(sql -> JooqPacks.all(sql, new AllPosted(sql))).all());
+        List<ListedPart> listed = new ArrayList<>();
+        store.read(
+                sql -> {
+                    AllPosted posted = new AllPosted(sql);
+                    listed.addAll(StoredParts.listed(sql, posted));
+                    return loaded.addAll(JooqPacks.all(sql, posted).all());
+                });
         if (Revisions.isKnown(loaded, pack)) {
             return new Result(reading, true, null);
         }
-        List<Problem> problems = Revisions.problemsOf(loaded, pack);
+        List<Problem> problems = new ArrayList<>(Revisions.problemsOf(loaded, pack));
+        problems.addAll(Revisions.contradictions(listed, pack));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
         }
@@ -104,25 +123,19 @@ public final class LoadPack {
         if (pack.vehiclesFile() == null) {
             return List.of();
         }
-        Path list = file.resolveSibling(pack.vehiclesFile());
-        if (!Files.isReadable(list)) {
-            throw new Refused(
-                    "vehicles \"" + pack.vehiclesFile() + "\" of " + file.getFileName(),
-                    "there is no such file beside the pack",
-                    "put it there, or leave the key vehicles out and import the list as a sheet");
-        }
-        return List.of(Sheet.csv(list, FactKind.VEHICLES));
+        readWithList(file, name(file)).packOrRefuse();
+        return List.of(Sheet.csv(file.resolveSibling(pack.vehiclesFile()), FactKind.VEHICLES));
     }
 
     private static FactRow row(Pack pack, Path file) {
         return new FactRow(
                 FactKind.PACKS,
-                Arrays.asList(
-                        pack.campaign(),
-                        pack.revision(),
-                        String.valueOf(file.getFileName()),
-                        text(file)),
+                Arrays.asList(pack.campaign(), pack.revision(), name(file), text(file)),
                 null);
+    }
+
+    private static String name(Path file) {
+        return String.valueOf(file.getFileName());
     }
 
     private static String text(Path file) {

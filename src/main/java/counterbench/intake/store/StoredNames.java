@@ -4,18 +4,12 @@ import static counterbench.db.generated.Tables.CORES_FACT;
 import static counterbench.db.generated.Tables.CORE_TAG;
 import static counterbench.db.generated.Tables.JOBS_FACT;
 import static counterbench.db.generated.Tables.JOB_NAME;
-import static counterbench.db.generated.Tables.PARTS_FACT;
 import static counterbench.db.generated.Tables.PEOPLE_FACT;
 
-import counterbench.campaign.CoreTerms;
-import counterbench.campaign.KitLine;
-import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Packs;
 import counterbench.campaign.PartUnit;
-import counterbench.campaign.PartUnits;
 import counterbench.db.Scratch;
-import counterbench.db.generated.tables.records.PartsFactRecord;
 import counterbench.facts.FactKind;
 import counterbench.facts.FactRow;
 import counterbench.intake.Names;
@@ -49,8 +43,7 @@ final class StoredNames implements Names {
     private final Packs packs;
     private final Map<String, Boolean> jobsOfImport;
     private final boolean isNewSite;
-    private final Set<String> parts = new HashSet<>();
-    private final PartUnits units;
+    private final StoredParts parts;
     private final Set<String> people = new HashSet<>();
 
     /** By job; {@link #NONE} where there is no such job. */
@@ -82,44 +75,15 @@ final class StoredNames implements Names {
         this.jobsOfImport = jobsOfImport;
         // A site without jobs has no names to look up; its first import brings all of them.
         this.isNewSite = !sql.fetchExists(JOB_NAME, JOB_NAME.SITE_NO.eq((short) site.no()));
-        packs.all().forEach(this::addParts);
-        units = new PartUnits(packs, Map.of());
-        addListedParts();
+        this.parts = new StoredParts(sql, site, posted, packs);
         sql.select(PEOPLE_FACT.SITE_NO, PEOPLE_FACT.BATCH, PEOPLE_FACT.LINE, PEOPLE_FACT.NAME)
                 .from(PEOPLE_FACT)
                 .forEach(r -> addIf(people, r.value1(), r.value2(), r.value3(), r.value4()));
     }
 
-    /** Every list of parts names parts; the site's own says what it counts or measures them in. */
-    private void addListedParts() {
-        for (PartsFactRecord row : sql.fetch(PARTS_FACT)) {
-            if (posted.counts(row.getSiteNo(), row.getBatch(), row.getLine())) {
-                parts.add(row.getPart());
-                if (row.getSiteNo() == site.no()) {
-                    list(row.getPart(), row.getUnit());
-                }
-            }
-        }
-    }
-
-    private void list(String part, String unit) {
-        PartUnit.of(unit).ifPresent(known -> units.list(part, known));
-    }
-
     private void addIf(Set<String> names, short siteNo, long batch, int line, String name) {
         if (posted.counts(siteNo, batch, line)) {
             names.add(name);
-        }
-    }
-
-    private void addParts(Pack pack) {
-        pack.cores().stream().map(CoreTerms::part).forEach(parts::add);
-        for (KitTerms kit : pack.kits()) {
-            parts.add(kit.part());
-            for (KitLine line : kit.contents()) {
-                parts.add(line.part());
-                parts.addAll(line.replaces());
-            }
         }
     }
 
@@ -140,9 +104,8 @@ final class StoredNames implements Names {
     }
 
     private void bringPart(FactRow row) {
-        String part = Objects.requireNonNull(row.text("part"));
-        parts.add(part);
-        list(part, Objects.requireNonNull(row.text("unit")));
+        parts.bring(
+                Objects.requireNonNull(row.text("part")), Objects.requireNonNull(row.text("unit")));
     }
 
     private void bringJob(FactRow row) {
@@ -181,12 +144,17 @@ final class StoredNames implements Names {
 
     @Override
     public boolean isPart(String part) {
-        return parts.contains(part);
+        return parts.isPart(part);
     }
 
     @Override
     public boolean isCounted(String part) {
-        return units.of(part).filter(PartUnit::isMeasured).isEmpty();
+        return parts.isCounted(part);
+    }
+
+    @Override
+    public Optional<PartUnit> packedUnit(String part) {
+        return parts.packedUnit(part);
     }
 
     @Override

@@ -6,10 +6,12 @@ import counterbench.review.FindingId;
 import counterbench.review.Settlement;
 import counterbench.review.Settlements;
 import counterbench.review.StatedFinding;
+import counterbench.shared.Address;
 import counterbench.shared.Site;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -92,6 +94,13 @@ public final class FindingBook {
                 store.read(sql -> SettlementReader.all(sql, site, known)).stream()
                         .filter(settlement -> !settlement.at().isAfter(asOf))
                         .toList());
+    }
+
+    /** What people said at some places of the journal, what was taken back as well. */
+    public List<Settlement> saidAt(Site site, Set<Address> where) {
+        return store.read(sql -> SettlementReader.all(sql, site, ReviewSite.NEWEST)).stream()
+                .filter(settlement -> where.contains(settlement.address()))
+                .toList();
     }
 
     /** Everything that people said about a finding, what was taken back as well. */

@@ -16,6 +16,7 @@ import counterbench.acts.scan.Word;
 import counterbench.acts.store.ReadSituation;
 import counterbench.acts.store.RecordAct;
 import counterbench.db.Store;
+import counterbench.facts.Canonical;
 import counterbench.journal.Entry;
 import counterbench.shared.Interrupted;
 import counterbench.shared.Refused;
@@ -104,10 +105,13 @@ final class BenchLoop {
         return mind.begun().isEmpty() && unread.isEmpty();
     }
 
-    /** The next line; Ctrl-C ends the loop, and leaves nothing undone. */
+    /**
+     * The next line, its letters composed as a command's; Ctrl-C ends the loop, and leaves nothing
+     * undone.
+     */
     private Optional<String> ask() {
         try {
-            return in.ask("> ");
+            return in.ask("> ").map(Canonical::normalised);
         } catch (Interrupted e) {
             if (!in.isScreen()) {
                 throw e;

@@ -38,9 +38,7 @@ public final class CampaignCheckCommand extends BaseCommand {
     protected Status run(Invocation in) {
         List<Problem> problems = new ArrayList<>();
         List<Pack> packs = new ArrayList<>();
-        in.all(PACK).stream()
-                .flatMap(named -> PackFiles.at(named).stream())
-                .forEach(file -> problems.addAll(check(in, file, packs)));
+        PackFiles.of(in.all(PACK)).forEach(file -> problems.addAll(check(in, file, packs)));
         problems.addAll(together(packs));
         if (!problems.isEmpty()) {
             throw new Refused(problems);
@@ -62,14 +60,14 @@ public final class CampaignCheckCommand extends BaseCommand {
         return problems;
     }
 
-    private static List<Problem> check(Invocation in, Path file, List<Pack> packs) {
+    private static List<Problem> check(Invocation in, PackFiles.PackFile file, List<Pack> packs) {
         try {
-            PackReading reading = LoadPack.read(file);
+            PackReading reading = LoadPack.readWithList(file.path(), file.name());
             Told.warnings(in, reading);
             Pack pack = reading.pack();
             if (pack != null) {
                 packs.add(pack);
-                in.print(file + ": " + Told.name(pack) + " is in order");
+                in.print(file.path() + ": " + Told.name(pack) + " is in order");
             }
             return reading.problems().stream().map(PackProblem::asProblem).toList();
         } catch (Refused unreadable) {

@@ -94,12 +94,12 @@ public final class CampaignLoadCommand extends BaseCommand {
     private static List<ReadFile> read(Invocation in) {
         List<ReadFile> packs = new ArrayList<>();
         List<Problem> problems = new ArrayList<>();
-        for (Path file : in.all(PACK).stream().flatMap(p -> PackFiles.at(p).stream()).toList()) {
-            PackReading reading = LoadPack.read(file);
+        for (PackFiles.PackFile file : PackFiles.of(in.all(PACK))) {
+            PackReading reading = LoadPack.read(file.path(), file.name());
             Told.warnings(in, reading);
             Pack pack = reading.pack();
             if (pack != null) {
-                packs.add(new ReadFile(file, pack));
+                packs.add(new ReadFile(file.path(), pack));
             }
             reading.problems().stream().map(PackProblem::asProblem).forEach(problems::add);
         }

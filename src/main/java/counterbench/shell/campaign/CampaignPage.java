@@ -6,7 +6,6 @@ import counterbench.campaign.KitTerms;
 import counterbench.campaign.Pack;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepText;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -93,25 +92,8 @@ final class CampaignPage {
             return;
         }
         heading("Claim");
-        claim.operations().forEach(o -> lines.add("  " + operation(o)));
-        lines.add("  parts allowance " + plain(claim.partsAllowancePercent()) + " %");
-        if (claim.submitWithinDays() != null) {
-            lines.add("  submit within " + claim.submitWithinDays() + " days of completion");
-        }
-        lines.add("  needs: " + claim.needs().word());
-    }
-
-    private static String operation(ClaimTerms.Operation operation) {
-        return "labour "
-                + operation.operation()
-                + ", "
-                + plain(operation.hours())
-                + " hours"
-                + TermsText.when(operation.when());
-    }
-
-    private static String plain(BigDecimal value) {
-        BigDecimal bare = value.stripTrailingZeros();
-        return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+        TermsText.amounts(claim).forEach(term -> lines.add("  " + term));
+        TermsText.limit(claim).ifPresent(term -> lines.add("  " + term));
+        lines.add("  " + TermsText.needs(claim));
     }
 }

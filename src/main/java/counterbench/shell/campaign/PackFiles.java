@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -13,11 +14,31 @@ final class PackFiles {
     private PackFiles() {}
 
     /**
-     * The file itself, or the packs in the folder by name.
+     * A file.
      *
-     * @throws Refused if the folder holds none
+     * @param name how problems call it
      */
-    static List<Path> at(Path fileOrFolder) {
+    record PackFile(Path path, String name) {}
+
+    /**
+     * The files themselves, and the packs in folders by name. One that stands alone goes by its own
+     * name, several by their paths as named.
+     *
+     * @throws Refused if a folder holds none
+     */
+    static List<PackFile> of(Collection<Path> filesAndFolders) {
+        List<Path> files = filesAndFolders.stream().flatMap(named -> at(named).stream()).toList();
+        return files.stream()
+                .map(
+                        file ->
+                                new PackFile(
+                                        file,
+                                        String.valueOf(
+                                                files.size() == 1 ? file.getFileName() : file)))
+                .toList();
+    }
+
+    private static List<Path> at(Path fileOrFolder) {
         if (!Files.isDirectory(fileOrFolder)) {
             return List.of(fileOrFolder);
         }

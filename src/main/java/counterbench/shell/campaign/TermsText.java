@@ -1,13 +1,16 @@
 package counterbench.shell.campaign;
 
+import counterbench.campaign.ClaimTerms;
 import counterbench.campaign.Condition;
 import counterbench.campaign.CoreTerms;
 import counterbench.campaign.KitLine;
 import counterbench.campaign.Step;
 import counterbench.campaign.StepText;
 import counterbench.shared.Minutes;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Single terms of a pack, in words. */
@@ -60,6 +63,39 @@ public final class TermsText {
         }
         words.add("charge until accepted: " + core.charge().toPlainString());
         return words;
+    }
+
+    /** What a claim may ask for, term by term. */
+    public static List<String> amounts(ClaimTerms claim) {
+        List<String> words = new ArrayList<>();
+        claim.operations().forEach(operation -> words.add(of(operation)));
+        words.add("parts allowance " + plain(claim.partsAllowancePercent()) + " %");
+        return words;
+    }
+
+    private static String of(ClaimTerms.Operation operation) {
+        return "labour "
+                + operation.operation()
+                + ", "
+                + plain(operation.hours())
+                + " hours"
+                + when(operation.when());
+    }
+
+    private static String plain(BigDecimal value) {
+        BigDecimal bare = value.stripTrailingZeros();
+        return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+    }
+
+    /** Until when a claim must be submitted, if that is limited. */
+    public static Optional<String> limit(ClaimTerms claim) {
+        return Optional.ofNullable(claim.submitWithinDays())
+                .map(days -> "submit within " + days + " days of completion");
+    }
+
+    /** What the cores must have reached. */
+    public static String needs(ClaimTerms claim) {
+        return "needs: " + claim.needs().word();
     }
 
     static String when(Condition condition) {

@@ -65,6 +65,8 @@ public final class ReverseCommand extends BaseCommand {
                         + entry.number()
                         + " of site "
                         + site.site());
+        reversed.again(() -> new OpenedAgain(reversed, site).lines(entry, in.now()))
+                .forEach(in::tell);
         reversed.again(() -> new SealedFacts(reversed, site).of(request.entry()))
                 .forEach(
                         (month, open) ->

@@ -3,11 +3,17 @@ package counterbench.shell.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import counterbench.db.TestStores;
+import counterbench.people.Role;
 import counterbench.shell.FakeShell;
 import counterbench.shell.Larkmere;
 import counterbench.shell.Status;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -67,6 +73,21 @@ class BenchLoopTest {
             FakeShell.Output again = otis.line("bench N-169", "quit");
             assertThat(again.err()).contains("instrument TW-1 was due for calibration");
             assertThat(again.out()).contains("mount 2/3: ").contains("with TW-1 (overdue)");
+        }
+    }
+
+    /** Unicode's forms of one name (UAX #15). */
+    @Test
+    void a_name_typed_letter_and_mark_apart_is_the_same_name(@TempDir Path folder)
+            throws IOException {
+        Path kits = folder.resolve("kits.csv");
+        Files.writeString(kits, "kit,kit_part,received_at\nK\u00e4-1,HB-3010-K,2026-04-01 08:00\n");
+        try (Larkmere larkmere = Larkmere.full(TestStores.H2)) {
+            larkmere.shellOf("Maren", Role.LEAD).run(List.of("import", kits.toString()));
+            FakeShell otis = BenchOfNorth.otis(larkmere);
+            otis.line("job open N-950 --campaign HB-0417 --vin 0WBCB12D7NA002799");
+            assertThat(otis.line("bench N-950", "Ka\u0308-1", "quit").out())
+                    .contains("kit K\u00e4-1 issued");
         }
     }
 }

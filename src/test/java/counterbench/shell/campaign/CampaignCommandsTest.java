@@ -76,7 +76,11 @@ class CampaignCommandsTest {
                                         + " nowhere.yaml");
         assertThat(output.status()).isEqualTo(Status.REFUSED);
         assertThat(output.out().lines()).hasSize(6);
-        assertThat(output.messages()).anyMatch(m -> m.startsWith("cycle.yaml:"));
+        assertThat(output.messages())
+                .anyMatch(
+                        m ->
+                                m.startsWith(
+                                        "src/test/resources/counterbench/campaign/bad/cycle.yaml:"));
         assertThat(output.messages())
                 .contains(
                         "pack \"nowhere.yaml\": the file cannot be read; check its name and that"
@@ -153,6 +157,30 @@ class CampaignCommandsTest {
             Files.writeString(list, "campaign,vin\nHB-0429,0WBSH08D3NA001077\n");
             assertThat(shell.run(List.of("campaign", "load", file.toString())).out())
                     .contains("loaded as entry 1 of site NORTH, with 1 vehicle\n");
+        }
+    }
+
+    @Test
+    void check_and_load_say_alike_that_a_list_of_vehicles_is_missing() throws IOException {
+        String pack = Files.readString(Larkmere.DATA.resolve("packs/HB-0429-A.yaml"));
+        Path file = Files.writeString(folder.resolve("bus.yaml"), pack + "\nvehicles: buses.csv\n");
+        long line = pack.lines().count() + 2;
+        String refusal =
+                line
+                        + ":11: vehicles \"buses.csv\": there is no such file beside the pack; put"
+                        + " it there, or leave the key vehicles out and import the list as a"
+                        + " sheet";
+        assertThat(withoutStore().run(List.of("campaign", "check", file.toString())).messages())
+                .containsExactly("bus.yaml:" + refusal);
+        Path other = Files.writeString(folder.resolve("other.yaml"), "title: x\n");
+        assertThat(withoutStore().run(List.of("campaign", "check", folder.toString())).messages())
+                .contains(file + ":" + refusal)
+                .anyMatch(m -> m.startsWith(other + ":1:1: "));
+        try (Larkmere larkmere = Larkmere.empty(TestStores.H2)) {
+            FakeShell shell = larkmere.shellOf("Maren", Role.LEAD);
+            assertThat(shell.run(List.of("campaign", "load", file.toString())).messages())
+                    .containsExactly("bus.yaml:" + refusal);
+            assertThat(shell.line("campaign list").out()).isEqualTo("none\n");
         }
     }
 

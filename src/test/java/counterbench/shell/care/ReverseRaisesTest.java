@@ -15,6 +15,7 @@ import counterbench.shell.rack.DrainEndCommand;
 import counterbench.shell.rack.PackCommand;
 import counterbench.shell.rack.PlugCommand;
 import counterbench.shell.rack.UnplugCommand;
+import counterbench.shell.review.FindingSettleCommand;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -41,7 +42,8 @@ class ReverseRaisesTest {
                 new PlugCommand(larkmere::store, larkmere.sites()),
                 new UnplugCommand(larkmere::store, larkmere.sites()),
                 new PackCommand(larkmere::store, larkmere.sites()),
-                new CreditMatchCommand(larkmere::store, larkmere.sites()));
+                new CreditMatchCommand(larkmere::store, larkmere.sites()),
+                new FindingSettleCommand(larkmere::store, larkmere.sites()));
     }
 
     private static String entryOf(FakeShell.Output made) {
@@ -139,6 +141,30 @@ class ReverseRaisesTest {
             List<String> told = reversed(maren, came);
             assertThat(told).filteredOn(l -> l.startsWith("fix balance-negative: ")).hasSize(10);
             assertThat(told).endsWith("2 findings more: review lists them");
+        }
+    }
+
+    /** A washer that a refitted one spared lies on the bench of N-107. */
+    @ParameterizedTest
+    @MethodSource(BOTH)
+    void a_settlement_that_is_taken_back_opens_its_finding_again_if_it_holds(TestStores stores)
+            throws IOException {
+        String settle = "finding settle F-Z9T4XPWS9Y --reason \"it is in the drawer\"";
+        try (Larkmere larkmere = Larkmere.full(stores)) {
+            FakeShell shell = maren(larkmere);
+            assertThat(reversed(shell, entryOf(shell.line(settle))))
+                    .contains("finding F-Z9T4XPWS9Y is open again");
+            String again = entryOf(shell.line(settle));
+            Path uses = folder.resolve("uses.csv");
+            Files.writeString(
+                    uses,
+                    "job,part,quantity,condition,at\nN-107,HB-3013,1,scrapped,2026-01-31 12:00\n");
+            assertThat(shell.run(List.of("import", uses.toString())).status())
+                    .isEqualTo(Status.DONE);
+            assertThat(reversed(shell, again))
+                    .contains(
+                            "finding F-Z9T4XPWS9Y does not hold any more, so nothing is open"
+                                    + " again");
         }
     }
 }

@@ -150,6 +150,32 @@ class FindingCommandsTest {
                                 + " completion, charge until accepted: ");
     }
 
+    @ParameterizedTest
+    @MethodSource("h2")
+    void show_tells_the_terms_of_claims_and_kits_and_the_sites_patience(TestStores kind) {
+        larkmere = Larkmere.full(kind);
+        assertThat(terms("claimed-late"))
+                .isEqualTo("TK-2605, revision 1: submit within 50 days of completion");
+        assertThat(terms("claim-ungrounded"))
+                .isEqualTo("HB-0429, revision A: needs: core-acknowledged");
+        assertThat(terms("claim-unpaid")).isEqualTo("patience of site NORTH: 45 days for a credit");
+        assertThat(terms("paid-differently")).contains(": labour ", " hours", "parts allowance ");
+        assertThat(terms("kit-incomplete"))
+                .startsWith("contents of HB-3010-K, revision A: 1 HB-3011 ")
+                .contains("; 3 HB-3013 Seal ring 16 mm, new each time, replaces HB-3003; ");
+        assertThat(terms("job-idle")).isEqualTo("patience of site NORTH: 14 days for an open job");
+        assertThat(terms("credit-unmatched")).as("no campaign, no patience").isEmpty();
+    }
+
+    private String terms(String rule) {
+        return shown(rule)
+                .lines()
+                .filter(line -> line.startsWith("terms     "))
+                .map(line -> line.substring("terms     ".length()))
+                .findFirst()
+                .orElse("");
+    }
+
     private String shown(String rule) {
         FindingId id =
                 new FindingBook(larkmere.store())
