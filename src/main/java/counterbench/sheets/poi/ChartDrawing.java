@@ -2,6 +2,7 @@ package counterbench.sheets.poi;
 
 import counterbench.sheets.report.ChartLayout;
 import java.math.BigDecimal;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -81,7 +82,7 @@ final class ChartDrawing {
                         0,
                         LAST_ROW - INSET,
                         from,
-                        first,
+                        top(first, from, widths),
                         end(from, widths),
                         first + rows - 1);
         XSSFChart chart = sheet.createDrawingPatriarch().createChart(anchor);
@@ -98,6 +99,14 @@ final class ChartDrawing {
         chart.setTitleText(layout.title());
         chart.setTitleOverlay(false);
         chart.getFormattedTitle().getParagraph(0).getTextRuns().forEach(r -> r.setFontSize(11.0));
+    }
+
+    /**
+     * A block's title that is wider than its table stands above the chart, not across its frame.
+     */
+    private int top(int first, int from, int[] widths) {
+        int table = Arrays.stream(widths).limit(from).sum();
+        return Widths.fitsInBold(layout.title(), table) ? first : first + 1;
     }
 
     /** The column at which the chart is wide enough. */

@@ -29,6 +29,9 @@ final class Widths {
     private static final String MARKS = " .,:;'-()";
     private static final int FIRST_IDEOGRAPH = 0x2E80;
 
+    /** Percent of their usual width that whole lines take in bold letters. */
+    private static final int BOLD = 118;
+
     /** Percent more that marks between thousands take. */
     private static final int THOUSANDS = 33;
 
@@ -106,6 +109,11 @@ final class Widths {
             return SMALL;
         }
         return Character.isUpperCase(letter) ? CAPITAL : OTHER;
+    }
+
+    /** Whether a line in bold letters ends within so many characters. */
+    static boolean fitsInBold(String text, int width) {
+        return digits(text) * BOLD <= (width - MARGIN) * OTHER;
     }
 
     /** Whether a heading needs a second line. */

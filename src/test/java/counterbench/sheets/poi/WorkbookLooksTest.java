@@ -168,6 +168,31 @@ class WorkbookLooksTest {
     }
 
     @Test
+    void a_title_wider_than_its_table_does_not_run_into_the_frame_beside_it() throws Exception {
+        ChartLayout wide =
+                new ChartLayout(
+                        BY_STATE.type(),
+                        "Open by state, as it was at the end of the month",
+                        BY_STATE.of(),
+                        BY_STATE.categories(),
+                        BY_STATE.series(),
+                        BY_STATE.place());
+        for (ChartLayout chart : List.of(BY_STATE, wide)) {
+            try (XSSFWorkbook book = written(claims(0, null), List.of(chart), claims(3))) {
+                XSSFSheet sheet = book.getSheet("Claims");
+                int title = 7;
+                assertThat(sheet.getRow(title).getCell(0).getStringCellValue())
+                        .isEqualTo(chart.title());
+                var anchor =
+                        (XSSFClientAnchor)
+                                sheet.getDrawingPatriarch().getShapes().get(0).getAnchor();
+                assertThat(anchor.getRow1()).isEqualTo(chart == wide ? title + 1 : title);
+                assertThat(anchor.getRow2()).isEqualTo(title + 15);
+            }
+        }
+    }
+
+    @Test
     void what_a_chart_sums_is_written_as_what_it_is() throws Exception {
         try (XSSFWorkbook book = written(claims(0, null), List.of(BY_STATE), claims(3))) {
             var row = book.getSheet("Claims").getRow(9);
