@@ -1,6 +1,10 @@
 package counterbench.bench;
 
 import java.lang.management.ManagementFactory;
+import java.lang.management.MemoryPoolMXBean;
+import java.lang.management.MemoryType;
+import java.lang.management.MemoryUsage;
+import java.util.Objects;
 import java.util.concurrent.locks.LockSupport;
 
 /**
@@ -26,10 +30,19 @@ final class HeapPeak implements AutoCloseable {
             long began = System.nanoTime();
             System.gc();
             long took = System.nanoTime() - began;
-            long used = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
-            peak = Math.max(peak, used);
+            peak = Math.max(peak, usedAfterCollection());
             LockSupport.parkNanos(Math.max(LEAST_NANOS, took * TIMES_ITS_OWN));
         }
+    }
+
+    /** As the collector itself took it down, without what other threads have made since. */
+    private static long usedAfterCollection() {
+        return ManagementFactory.getMemoryPoolMXBeans().stream()
+                .filter(pool -> pool.getType() == MemoryType.HEAP)
+                .map(MemoryPoolMXBean::getCollectionUsage)
+                .filter(Objects::nonNull)
+                .mapToLong(MemoryUsage::getUsed)
+                .sum();
     }
 
     /** The peak so far. */

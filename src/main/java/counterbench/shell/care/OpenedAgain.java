@@ -17,9 +17,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.Set;
-import java.util.NavigableSet;
 import java.util.TreeSet;
 
 /** What has become of the findings whose settlements a reversal took back. */

@@ -9,7 +9,9 @@ import counterbench.facts.FactRow;
 import java.math.BigDecimal;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -19,11 +21,8 @@ class RememberedRowsTest {
     @ParameterizedTest
     @EnumSource(FactKind.class)
     void a_row_says_the_same_when_it_comes_back(FactKind kind) {
-        FactRow full =
-                new FactRow(
-                        kind,
-                        kind.columns().stream().map(c -> (Object) value(c.type())).toList(),
-                        null);
+        List<Object> values = kind.columns().stream().map(c -> value(c.type())).toList();
+        FactRow full = new FactRow(kind, new ArrayList<>(values), null);
         rows.put("full", full);
         assertThat(rows.find(kind, "full").map(Canonical::row)).contains(Canonical.row(full));
     }
