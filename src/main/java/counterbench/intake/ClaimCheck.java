@@ -2,8 +2,7 @@ package counterbench.intake;
 
 import counterbench.facts.FactRow;
 import counterbench.shared.NearMatch;
-import java.util.SortedSet;
-import java.util.TreeSet;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Checks rows of {@code claims}. */
@@ -30,7 +29,7 @@ final class ClaimCheck {
 
     /** A claim takes the place of one for the same job. */
     private String meant(String replaced, @Nullable String job) {
-        SortedSet<String> ofJob = job == null ? new TreeSet<>() : claims.ofJob(job);
+        Set<String> ofJob = job == null ? Set.of() : claims.ofJob(job);
         return NearMatch.of(replaced, ofJob)
                 .map(near -> "did you mean " + near + "?")
                 .orElse(

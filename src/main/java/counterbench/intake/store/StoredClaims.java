@@ -9,7 +9,7 @@ import counterbench.journal.store.FactTable;
 import counterbench.journal.store.JobRange;
 import counterbench.shared.Site;
 import java.util.Map;
-import java.util.SortedSet;
+import java.util.Set;
 import java.util.TreeSet;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
@@ -47,14 +47,14 @@ final class StoredClaims implements ClaimNames {
     }
 
     @Override
-    public SortedSet<String> ofJob(String job) {
+    public Set<String> ofJob(String job) {
         return JobRange.find(sql, site.no(), job)
                 .map(range -> where(range.contains(FactTable.of(FactKind.CLAIMS))))
                 .orElseGet(TreeSet::new);
     }
 
-    private SortedSet<String> where(Condition which) {
-        SortedSet<String> claims = new TreeSet<>();
+    private Set<String> where(Condition which) {
+        Set<String> claims = new TreeSet<>();
         sql.select(CLAIMS_FACT.BATCH, CLAIMS_FACT.LINE, CLAIMS_FACT.CLAIM)
                 .from(CLAIMS_FACT)
                 .where(which)

@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.SortedSet;
 import java.util.TreeSet;
 
 /** What has become of the findings whose settlements a reversal took back. */
@@ -38,7 +37,7 @@ final class OpenedAgain {
         if (!facts.kinds().containsKey(FactKind.SETTLEMENTS)) {
             return List.of();
         }
-        SortedSet<FindingId> unsettled = new TreeSet<>();
+        Set<FindingId> unsettled = new TreeSet<>();
         FindingBook book = new FindingBook(store);
         book.saidAt(site, addresses(reversal, facts)).stream()
                 .map(Settlement::finding)
