@@ -17,7 +17,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.NavigableSet;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -38,7 +37,7 @@ final class OpenedAgain {
         if (!facts.kinds().containsKey(FactKind.SETTLEMENTS)) {
             return List.of();
         }
-        NavigableSet<FindingId> unsettled = new TreeSet<>();
+        Set<FindingId> unsettled = new TreeSet<>();
         FindingBook book = new FindingBook(store);
         book.saidAt(site, addresses(reversal, facts)).stream()
                 .map(Settlement::finding)

@@ -65,6 +65,20 @@ public final class ReverseCommand extends BaseCommand {
                         + entry.number()
                         + " of site "
                         + site.site());
+        tellOthers(in, request, entry, site, reversed);
+        reversed.again(() -> new ReadRaised(reversed, site).by(entry))
+                .ifPresentOrElse(
+                        raised -> tell(in, raised),
+                        () ->
+                                in.tell(
+                                        "it concerns too much to say here what it raises: review"
+                                                + " lists that"));
+        return Status.DONE;
+    }
+
+    /** What it does to settlements, sealed months and matches. */
+    private static void tellOthers(
+            Invocation in, ReversalRequest request, Entry entry, Site site, Store reversed) {
         reversed.again(() -> new OpenedAgain(reversed, site).lines(entry, in.now()))
                 .forEach(in::tell);
         reversed.again(() -> new SealedFacts(reversed, site).of(request.entry()))
@@ -87,14 +101,6 @@ public final class ReverseCommand extends BaseCommand {
                                                 + match
                                                 + ", too, or it counts again when the line comes"
                                                 + " anew with the same amount"));
-        reversed.again(() -> new ReadRaised(reversed, site).by(entry))
-                .ifPresentOrElse(
-                        raised -> tell(in, raised),
-                        () ->
-                                in.tell(
-                                        "it concerns too much to say here what it raises: review"
-                                                + " lists that"));
-        return Status.DONE;
     }
 
     private static void tell(Invocation in, List<Finding> raised) {

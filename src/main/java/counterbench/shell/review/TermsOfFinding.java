@@ -118,7 +118,7 @@ final class TermsOfFinding {
                                 .flatMap(job -> look(store, site, now, Named.job(job)).findJob(job))
                                 .flatMap(JobState::pack));
         terms.pack.map(Pack::claim).ifPresent(claim -> terms.addClaim(finding.rule(), claim));
-        return terms;
+        return terms.lines.isEmpty() ? new TermsOfFinding(Optional.empty()) : terms;
     }
 
     private void addClaim(Rule rule, ClaimTerms claim) {

@@ -186,7 +186,7 @@ class WorkbookLooksTest {
                 var anchor =
                         (XSSFClientAnchor)
                                 sheet.getDrawingPatriarch().getShapes().get(0).getAnchor();
-                assertThat(anchor.getRow1()).isEqualTo(chart == wide ? title + 1 : title);
+                assertThat(anchor.getRow1()).isEqualTo(chart.equals(wide) ? title + 1 : title);
                 assertThat(anchor.getRow2()).isEqualTo(title + 15);
             }
         }

@@ -164,6 +164,7 @@ class FindingCommandsTest {
                 .startsWith("contents of HB-3010-K, revision A: 1 HB-3011 ")
                 .contains("; 3 HB-3013 Seal ring 16 mm, new each time, replaces HB-3003; ");
         assertThat(terms("job-idle")).isEqualTo("patience of site NORTH: 14 days for an open job");
+        assertThat(terms("claimed-twice")).as("whatever the terms").isEmpty();
         assertThat(terms("credit-unmatched")).as("no campaign, no patience").isEmpty();
     }
 
