@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Function;
 
 /**
  * Long lists in pieces that a statement can name one by one: H2 looks longer ones through for every
@@ -21,13 +20,5 @@ final class Chunks {
         for (int i = 0; i < list.size(); i += SIZE) {
             pieces.accept(list.subList(i, Math.min(list.size(), i + SIZE)));
         }
-    }
-
-    /** All that is fetched for the pieces. */
-    static <T, R> List<R> fetch(
-            Collection<T> all, Function<List<T>, ? extends Collection<R>> fetch) {
-        List<R> fetched = new ArrayList<>();
-        each(all, some -> fetched.addAll(fetch.apply(some)));
-        return fetched;
     }
 }

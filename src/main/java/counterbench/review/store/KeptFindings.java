@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
 final class KeptFindings {
     private static final int PAGE = 1_000;
 
+    /** What belongs to no job is kept under this. */
+    private static final Ranges OF_NO_JOB = new Ranges(0, 0);
+
     private KeptFindings() {}
 
     /** Every kept finding of a site, a page at a time; read it in one snapshot. */
@@ -114,20 +117,16 @@ final class KeptFindings {
             sql.deleteFrom(VERDICT).where(ofSite(VERDICT.K, siteNo)).execute();
             return;
         }
-        Chunks.each(
-                outcome.jobNos(),
-                some -> {
-                    sql.deleteFrom(KEPT_FINDING)
-                            .where(Ranges.of(KEPT_FINDING.K, siteNo, some))
-                            .execute();
-                    sql.deleteFrom(VERDICT).where(Ranges.of(VERDICT.K, siteNo, some)).execute();
-                });
+        for (Ranges run : Ranges.of(outcome.jobNos())) {
+            sql.deleteFrom(KEPT_FINDING).where(run.hold(KEPT_FINDING.K, siteNo)).execute();
+            sql.deleteFrom(VERDICT).where(run.hold(VERDICT.K, siteNo)).execute();
+        }
         Chunks.each(
                 outcome.sections(),
                 some ->
                         sql.deleteFrom(KEPT_FINDING)
                                 .where(
-                                        Ranges.of(KEPT_FINDING.K, siteNo, List.of(0)),
+                                        OF_NO_JOB.hold(KEPT_FINDING.K, siteNo),
                                         KEPT_FINDING.SECTION.in(some))
                                 .execute());
     }
@@ -136,7 +135,7 @@ final class KeptFindings {
         Long last =
                 sql.select(DSL.max(KEPT_FINDING.K))
                         .from(KEPT_FINDING)
-                        .where(Ranges.of(KEPT_FINDING.K, siteNo, List.of(0)))
+                        .where(OF_NO_JOB.hold(KEPT_FINDING.K, siteNo))
                         .fetchOne(DSL.max(KEPT_FINDING.K));
         return last == null ? 0 : JobKey.line(last);
     }

@@ -244,12 +244,12 @@ final class TermsReader {
         }
         Set<String> vins =
                 new HashSet<>(
-                        Chunks.fetch(
-                                jobNos,
-                                some ->
+                        OneByOne.fetch(
+                                Ranges.of(jobNos),
+                                run ->
                                         sql.select(JOBS_FACT.VIN_KEY)
                                                 .from(JOBS_FACT)
-                                                .where(Ranges.of(JOBS_FACT.K, site.no(), some))
+                                                .where(run.hold(JOBS_FACT.K, site.no()))
                                                 .fetch(JOBS_FACT.VIN_KEY)));
         return JOBS_FACT.VIN_KEY.in(vins);
     }
