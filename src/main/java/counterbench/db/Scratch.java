@@ -35,8 +35,7 @@ public final class Scratch implements AutoCloseable {
     }
 
     /**
-     * A new map, for one thread, that can be asked for a key, told one, and cleared, and nothing
-     * else. It has no null.
+     * A new map, for one thread, without null; single pairs cannot be taken out of it.
      *
      * @param <K> String, Integer or Long
      * @param <V> of these, Boolean, or an array of them

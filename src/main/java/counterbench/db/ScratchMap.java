@@ -1,6 +1,7 @@
 package counterbench.db;
 
 import java.util.AbstractMap;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -86,9 +87,8 @@ final class ScratchMap<K, V> extends AbstractMap<K, V> {
         }
     }
 
-    /** Not kept track of. */
     @Override
     public Set<Map.Entry<K, V>> entrySet() {
-        throw new UnsupportedOperationException("a map of this kind is not gone through");
+        return Collections.unmodifiableSet((all == null ? near : all).entrySet());
     }
 }

@@ -32,6 +32,7 @@ class ScratchTest {
                                     .isEqualTo(expected.get(key));
                 }
             }
+            assertThat(new HashMap<>(map)).isEqualTo(expected);
         }
     }
 
